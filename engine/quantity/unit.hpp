@@ -1,0 +1,70 @@
+// Kinds of quantity, their units, and the exact factors between them.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace wetspell {
+
+/// What a cell is about. `truth` is yes/no, `time` a time of day, `count` a whole number of things.
+enum class Kind : std::uint8_t { temperature, depth, length, area, percent, count, date, time, truth };
+
+enum class Unit : std::uint8_t {
+  none, // counts, dates, times, yes/no
+  celsius,
+  fahrenheit,
+  kelvin,
+  millimetre,
+  centimetre,
+  metre,
+  inch,
+  foot,
+  yard,
+  square_metre,
+  square_foot,
+  square_yard,
+  acre,    // international acre
+  hectare,
+  percent,
+  one,     // a fraction of one
+  pace,    // two steps; has no length until somebody's calibration is known
+  step,
+};
+
+/// One unit: exact factor (SI = value * numerator / denominator + offset) and how it is printed.
+struct UnitSpec {
+  Unit unit;
+  Kind kind;                ///< length units serve depth and length alike and say `length`
+  std::string_view symbol;  ///< as printed after a number: "in", "ft", "°C"
+  std::string_view name;    ///< "inch"
+  double numerator;         ///< to SI: (value - zero) * numerator / denominator
+  double denominator;
+  double zero;              ///< what reads 0 in SI: 32 for °F, 273.15 for K, otherwise 0
+  std::string_view source;  ///< where the factor stands
+};
+
+/// All units, in the order of the enum.
+std::span<const UnitSpec> units();
+const UnitSpec& spec(Unit unit);
+std::string_view symbol(Unit unit);
+
+/// Whether a quantity of this kind can be written in this unit (paces and steps: length only).
+bool fits(Unit unit, Kind kind);
+
+/// The unit a person means by this word or sign ("in", "inches", "″", "°F", "sq ft"), if there is one.
+std::optional<Unit> unit_named(std::string_view text);
+
+/// Value in SI (metre, °C, square metre, fraction of one). Not for paces and steps.
+double to_si(double value, Unit unit);
+double from_si(double si, Unit unit);
+/// A difference or standard deviation: the zero of the scale plays no part.
+double difference_to_si(double difference, Unit unit);
+double difference_from_si(double si, Unit unit);
+
+/// The name of a kind as commands and functions spell it: "temperature".
+std::string_view name(Kind kind);
+std::optional<Kind> kind_named(std::string_view text);
+
+} // namespace wetspell
