@@ -19,9 +19,9 @@ struct CalibrationRun {
 enum class CountedAs : std::uint8_t { paces, steps };
 
 struct PaceLength {
-  Measured pace;                            ///< metres for one pace (two steps)
+  Measured pace; ///< metres for one pace (two steps)
   int runs = 0;
-  double variation = 0;                     ///< relative standard deviation between runs; NaN for one run
+  double variation = 0; ///< relative standard deviation between runs; NaN for one run
 };
 
 /// Pace length through the origin (distance = pace * count, least squares weights as the runs' distances),

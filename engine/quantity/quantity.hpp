@@ -32,13 +32,15 @@ std::string_view text(Reason reason);
 struct Quantity {
   static constexpr double no_value = std::numeric_limits<double>::quiet_NaN();
 
-  double written = no_value; ///< the number as typed, in `unit` (the lower end of a range; the count of paces or steps)
-  double si = no_value;      ///< in SI; date: days since 1899-12-30; time: fraction of a day; truth: 1 or 0
-  double si_high = no_value; ///< upper end of a range in SI; equals `si` for one value; NaN where open or not known
-  float resolution = 0;      ///< the step of the last digit written, in SI: 0.1 for "12.3 °C" (0: unknown)
+  double written =
+      no_value; ///< the number as typed, in `unit` (the lower end of a range; the count of paces or steps)
+  double si = no_value; ///< in SI; date: days since 1899-12-30; time: fraction of a day; truth: 1 or 0
+  double si_high =
+      no_value; ///< upper end of a range in SI; equals `si` for one value; NaN where open or not known
+  float resolution = 0; ///< the step of the last digit written, in SI: 0.1 for "12.3 °C" (0: unknown)
   Status status = Status::blank;
-  Unit unit = Unit::none;    ///< as typed, or the assumed one
-  bool unit_typed = false;   ///< whether the unit stood in the text
+  Unit unit = Unit::none;  ///< as typed, or the assumed one
+  bool unit_typed = false; ///< whether the unit stood in the text
   Reason reason{};
 
   /// One usable number (value or about).

@@ -13,8 +13,8 @@ enum class DateOrder : std::uint8_t { unknown, day_first, month_first };
 /// What the reader may assume about a cell.
 struct ReadOptions {
   Kind kind = Kind::depth;
-  Unit assume = Unit::none;                     ///< unit of a bare number; none: the kind's SI unit
-  DateOrder date_order = DateOrder::unknown;    ///< 3/4/2026 is refused as ambiguous while unknown
+  Unit assume = Unit::none;                  ///< unit of a bare number; none: the kind's SI unit
+  DateOrder date_order = DateOrder::unknown; ///< 3/4/2026 is refused as ambiguous while unknown
 };
 
 /// Reads a typed text. See docs/quantities.md for what is understood and what is refused.

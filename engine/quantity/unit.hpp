@@ -25,24 +25,24 @@ enum class Unit : std::uint8_t {
   square_metre,
   square_foot,
   square_yard,
-  acre,    // international acre
+  acre, // international acre
   hectare,
   percent,
-  one,     // a fraction of one
-  pace,    // two steps; has no length until somebody's calibration is known
+  one,  // a fraction of one
+  pace, // two steps; has no length until somebody's calibration is known
   step,
 };
 
 /// One unit: exact factor (SI = value * numerator / denominator + offset) and how it is printed.
 struct UnitSpec {
   Unit unit;
-  Kind kind;                ///< length units serve depth and length alike and say `length`
-  std::string_view symbol;  ///< as printed after a number: "in", "ft", "°C"
-  std::string_view name;    ///< "inch"
-  double numerator;         ///< to SI: (value - zero) * numerator / denominator
+  Kind kind;               ///< length units serve depth and length alike and say `length`
+  std::string_view symbol; ///< as printed after a number: "in", "ft", "°C"
+  std::string_view name;   ///< "inch"
+  double numerator;        ///< to SI: (value - zero) * numerator / denominator
   double denominator;
-  double zero;              ///< what reads 0 in SI: 32 for °F, 273.15 for K, otherwise 0
-  std::string_view source;  ///< where the factor stands
+  double zero;             ///< what reads 0 in SI: 32 for °F, 273.15 for K, otherwise 0
+  std::string_view source; ///< where the factor stands
 };
 
 /// All units, in the order of the enum.

@@ -12,8 +12,8 @@ enum class CellKind : std::uint8_t { empty, number, text, date, error };
 /// A cell's content. A blank is a kind of its own and never a zero.
 struct Cell {
   CellKind kind = CellKind::empty;
-  double number = 0;  ///< number cells: the number; date cells: days since 1899-12-30, time as fraction
-  std::string text;   ///< text cells: UTF-8; error cells: the error as the sheet shows it
+  double number = 0; ///< number cells: the number; date cells: days since 1899-12-30, time as fraction
+  std::string text;  ///< text cells: UTF-8; error cells: the error as the sheet shows it
 
   static Cell of_number(double value) { return {CellKind::number, value, {}}; }
   static Cell of_date(double serial) { return {CellKind::date, serial, {}}; }

@@ -13,9 +13,8 @@ std::string column_letters(std::size_t column) {
 }
 
 std::string to_text(const Place& place) {
-  const bool plain = std::all_of(place.sheet.begin(), place.sheet.end(), [](unsigned char c) {
-    return std::isalnum(c) || c == '_' || c >= 0x80;
-  });
+  const bool plain = std::all_of(place.sheet.begin(), place.sheet.end(),
+                                 [](unsigned char c) { return std::isalnum(c) || c == '_' || c >= 0x80; });
   std::string text;
   if (plain) {
     text = place.sheet;

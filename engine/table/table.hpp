@@ -34,7 +34,9 @@ public:
   [[nodiscard]] const std::string& sheet() const { return origin_.sheet; }
   [[nodiscard]] std::size_t rows() const { return rows_; }
   [[nodiscard]] std::size_t columns() const { return columns_; }
-  [[nodiscard]] const Cell& at(std::size_t row, std::size_t column) const { return cells_[row * columns_ + column]; }
+  [[nodiscard]] const Cell& at(std::size_t row, std::size_t column) const {
+    return cells_[row * columns_ + column];
+  }
   [[nodiscard]] Cell& at(std::size_t row, std::size_t column) { return cells_[row * columns_ + column]; }
   /// Row from 1 as Calc numbers it.
   [[nodiscard]] std::size_t sheet_row(std::size_t row) const { return origin_.row + row; }

@@ -1,0 +1,119 @@
+// A rule: what must hold, how much it matters, and the function that looks.
+#pragma once
+
+#include "season/derive.hpp"
+#include "season/season.hpp"
+
+#include <cstdint>
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace wetspell {
+
+/// What a finding asks for.
+enum class Level : std::uint8_t {
+  fix,  ///< cannot be right
+  ask,  ///< doubtful: ask the person
+  note, ///< worth knowing
+};
+std::string_view name(Level level);
+
+enum class Family : std::uint8_t { identity, temperature, depth, fill, size, setting, life, among_pools };
+std::string_view name(Family family); ///< "identity and time"
+
+/// What a rule looks at.
+enum class Scope : std::uint8_t { reading, visit, pool_over_time, season };
+std::string_view name(Scope scope);
+
+enum class Outcome : std::uint8_t {
+  holds,
+  fails,
+  undecided,     ///< something it needs is blank, not measured or unreadable in this row
+  could_not_run, ///< a table or column it needs is not there, or its limits make no sense
+};
+
+/// A new content for one cell of the row in question (or of the row it is compared with).
+struct Proposal {
+  Field field;
+  Cell content;
+};
+
+/// What a rule has to say about one row. Messages are one or two plain sentences with the numbers read.
+struct Doubt {
+  Field field;                            ///< the cell to look at
+  std::string message;                    ///< what was read and what makes it doubtful, with both numbers
+  std::string advice;                     ///< what to do; empty: the rule's own advice
+  std::vector<Proposal> proposals;        ///< what could be written instead; empty: nothing can be worked out
+  std::vector<Field> behind;              ///< further fields of the row whose values the doubt rests on
+  std::optional<std::uint32_t> other_row; ///< the earlier visit (or twin row) it is compared with
+};
+
+using Doubts = std::vector<Doubt>;
+
+/// Everything about the season that more than one rule needs, worked out once.
+struct SeasonView {
+  const Season& season;
+  std::vector<DerivedVisit> derived; ///< per visit
+  std::vector<std::vector<std::uint32_t>>
+      pool_visits; ///< per pool: visits with a readable date, in time order
+  std::vector<std::vector<std::uint32_t>>
+      pool_life; ///< per pool: life counts with a readable date, in time order
+  std::vector<std::vector<std::uint32_t>>
+      person_visits; ///< per person: visits with a readable date, in time order
+
+  explicit SeasonView(const Season& s);
+  [[nodiscard]] const Visit& visit(std::uint32_t index) const { return season.visits[index]; }
+};
+
+// A rule's function returns what it found; when that is `fails` it has added at least one Doubt.
+using PoolRule = Outcome (*)(const SeasonView&, const Pool&, Doubts&);
+using PersonRule = Outcome (*)(const SeasonView&, const Person&, Doubts&);
+using VisitRule = Outcome (*)(const SeasonView&, const Visit&, Doubts&);
+/// Two visits of one pool that follow each other; doubts are about the later one.
+using FollowingRule = Outcome (*)(const SeasonView&, const Visit& before, const Visit& now, Doubts&);
+using LifeRule = Outcome (*)(const SeasonView&, const LifeCount&, Doubts&);
+/// Two counts of the same species and form in one pool that follow each other.
+using FollowingLifeRule = Outcome (*)(const SeasonView&, const LifeCount& before, const LifeCount& now,
+                                      Doubts&);
+
+/// A rule over the whole season: one verdict and its doubts for every visit it looks at.
+struct RowVerdict {
+  std::uint32_t visit = 0; ///< index into Season::visits
+  Outcome outcome = Outcome::holds;
+  Doubts doubts;
+};
+using SeasonRule = void (*)(const SeasonView&, std::vector<RowVerdict>&);
+
+using RuleFunction =
+    std::variant<PoolRule, PersonRule, VisitRule, FollowingRule, LifeRule, FollowingLifeRule, SeasonRule>;
+
+struct RuleSpec {
+  std::string_view name; ///< stable, our own words: "dry-yet-deep"
+  Family family;
+  Level level;
+  Scope scope;
+  std::string_view expectation; ///< "A pool without standing water has no depth"
+  std::string_view advice;      ///< "Ask whether the water or the depth was written in the wrong row"
+  std::string_view source;      ///< published source, or "common practice, no source"
+  std::vector<Field> needs;     ///< columns without which it cannot run
+  RuleFunction look;
+};
+
+/// All rules, family by family. Each family stands in one file: check/<family>_rules.cpp.
+std::span<const RuleSpec> rules();
+const RuleSpec* rule_named(std::string_view name);
+
+// One list a family (joined by rules()).
+std::span<const RuleSpec> identity_rules();
+std::span<const RuleSpec> temperature_rules();
+std::span<const RuleSpec> depth_rules();
+std::span<const RuleSpec> fill_rules();
+std::span<const RuleSpec> size_rules();
+std::span<const RuleSpec> setting_rules();
+std::span<const RuleSpec> life_rules();
+std::span<const RuleSpec> among_pools_rules();
+
+} // namespace wetspell

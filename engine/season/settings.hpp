@@ -1,0 +1,54 @@
+// The settings of a season: declared once, shown on the workbook's start page.
+#pragma once
+
+#include "quantity/read.hpp"
+#include "season/choice.hpp"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace wetspell {
+
+enum class Setting : std::uint8_t {
+  programme,
+  season_year,
+  first_day,
+  last_day,
+  unit_system,
+  temperature_unit,
+  depth_unit,
+  length_unit,
+  area_unit,
+  date_order,
+  today,
+};
+
+struct SettingSpec {
+  Setting setting;
+  std::string_view name;          ///< "temperature_unit"
+  std::string_view label;         ///< "Temperatures in"
+  std::string_view default_value; ///< as it stands in a fresh US customary workbook
+  std::string_view choices;       ///< allowed words separated by "|"; empty: free
+  std::string_view help;
+};
+std::span<const SettingSpec> settings_catalogue();
+
+struct Settings {
+  std::string programme;
+  std::optional<int> season_year;
+  std::optional<double> first_day, last_day; ///< days since 1899-12-30
+  UnitSystem units = UnitSystem::us_customary;
+  Unit temperature = Unit::fahrenheit;
+  Unit depth = Unit::inch;
+  Unit length = Unit::foot;
+  Unit area = Unit::square_foot;
+  DateOrder date_order = DateOrder::unknown;
+  double today = 0; ///< days since 1899-12-30; dates after it lie in the future
+
+  /// The unit in which a bare number of this kind is read and results are printed.
+  [[nodiscard]] Unit unit_of(Kind kind) const;
+};
+
+} // namespace wetspell
