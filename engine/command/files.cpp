@@ -1,0 +1,90 @@
+#include "command/files.hpp"
+
+#include "exchange/csv.hpp"
+
+#include <boost/dll/runtime_symbol_info.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <fstream>
+#include <sstream>
+
+namespace wetspell::command {
+
+namespace fs = std::filesystem;
+
+Result<std::string> file_text(const fs::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  std::ostringstream text;
+  if (file)
+    text << file.rdbuf();
+  if (!file || file.bad())
+    return Problem{ProblemKind::bad_argument, fmt::format("{} cannot be read.", path.string())};
+  return std::move(text).str();
+}
+
+Result<void> write_file(const fs::path& path, std::string_view text) {
+  const Problem problem{ProblemKind::bad_argument, fmt::format("{} cannot be written.", path.string())};
+  fs::path draft = path;
+  draft += ".part";
+  std::ofstream file(draft, std::ios::binary | std::ios::trunc);
+  file << text;
+  file.close();
+  std::error_code error;
+  if (file)
+    fs::rename(draft, path, error);
+  if (!file || error) {
+    fs::remove(draft, error);
+    return problem;
+  }
+  return boost::outcome_v2::success();
+}
+
+namespace {
+
+Result<Table> table_at(const fs::path& path) {
+  auto text = file_text(path);
+  if (!text)
+    return text.error();
+  return table_from_csv(text.value(), path.stem().string());
+}
+
+} // namespace
+
+Result<std::vector<Table>> tables_at(const fs::path& path) {
+  std::vector<fs::path> files;
+  std::error_code error;
+  if (!fs::is_directory(path, error)) {
+    files.push_back(path);
+  } else {
+    for (fs::directory_iterator each(path, error), end; !error && each != end; each.increment(error))
+      if (each->path().extension() == ".csv")
+        files.push_back(each->path());
+    if (error)
+      return Problem{ProblemKind::bad_argument, fmt::format("{} cannot be read.", path.string())};
+    if (files.empty())
+      return Problem{ProblemKind::not_enough, fmt::format("{} holds no .csv file.", path.string())};
+    std::sort(files.begin(), files.end());
+  }
+  std::vector<Table> tables;
+  for (const fs::path& file : files) {
+    auto table = table_at(file);
+    if (!table)
+      return table.error();
+    tables.push_back(std::move(table).value());
+  }
+  return tables;
+}
+
+fs::path beside_program(std::string_view name) {
+  return fs::path(boost::dll::program_location().string()).parent_path() / name;
+}
+
+double today() {
+  using namespace std::chrono;
+  const auto zero = sys_days{year{1899} / December / 30};
+  return static_cast<double>((floor<days>(system_clock::now()) - zero).count());
+}
+
+} // namespace wetspell::command

@@ -1,0 +1,72 @@
+// wetspell: the command line over the engine.
+#include "command/command.hpp"
+#include "command/options.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <exception>
+
+namespace wetspell::command {
+
+std::span<const CommandSpec> commands() {
+  static const std::array all{
+      CommandSpec{"check", "check FILE... [--out DIR] [--format text|csv|json]",
+                  "Checks seasons: workbooks (.ods, .xlsx, .fods) through a headless office, a folder of CSV tables or\n"
+                  "one CSV of visits by the engine alone. Leaves 0 when nothing is to be fixed, 1 when something is,\n"
+                  "2 when a file could not be read.",
+                  check},
+      CommandSpec{"read", "read --kind KIND [--assume UNIT]",
+                  "Reads quantities, one a line, from standard input and prints how each is understood, one JSON\n"
+                  "object a line.",
+                  read},
+      CommandSpec{"new", "new FILE.ods", "Writes a fresh season workbook.", new_workbook},
+      CommandSpec{"rules", "rules [--format text|json|markdown]", "Lists the rules of the check.", rules},
+      CommandSpec{"functions", "functions [--format text|json|markdown]", "Lists the cell functions.", functions},
+      CommandSpec{"fields", "fields [--format text|json|markdown]", "Lists the columns of all tables.", fields},
+  };
+  return all;
+}
+
+namespace {
+
+void help() {
+  fmt::print("Wetspell checks seasons of pool visits.\n\n");
+  for (const CommandSpec& each : commands())
+    fmt::print("  wetspell {}\n", each.usage);
+  fmt::print("  wetspell --version\n\nwetspell COMMAND --help says more about a command.\n");
+}
+
+Exit run(const Arguments& words) {
+  if (words.empty()) {
+    help();
+    return Exit::could_not;
+  }
+  if (words[0] == "--help" || words[0] == "-h") {
+    help();
+    return Exit::nothing_to_fix;
+  }
+  if (words[0] == "--version") {
+    fmt::print("wetspell {}\n", WETSPELL_VERSION);
+    return Exit::nothing_to_fix;
+  }
+  const auto found = std::find_if(commands().begin(), commands().end(),
+                                  [&](const CommandSpec& each) { return each.name == words[0]; });
+  if (found == commands().end())
+    return refuse(words[0], "there is no such command; see wetspell --help.");
+  return found->run(Arguments(words.begin() + 1, words.end()));
+}
+
+} // namespace
+
+} // namespace wetspell::command
+
+int main(int count, char** words) {
+  try {
+    return static_cast<int>(wetspell::command::run({words + 1, words + count}));
+  } catch (const std::exception& error) { // out of memory, a broken pipe: nothing a command could answer
+    fmt::print(stderr, "wetspell: {}\n", error.what());
+    return static_cast<int>(wetspell::command::Exit::could_not);
+  }
+}

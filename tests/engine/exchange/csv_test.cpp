@@ -1,0 +1,85 @@
+#include "exchange/csv.hpp"
+
+#include <gtest/gtest.h>
+
+namespace wetspell {
+namespace {
+
+// RFC 4180, section 2: rules 1 to 7.
+TEST(Csv, ReadsQuotedFieldsAsRfc4180Says) {
+  const auto table = table_from_csv("a,b\r\n\"x,y\",\"he said \"\"no\"\"\"\r\n\"two\r\nlines\",\r\n", "t");
+  ASSERT_TRUE(table) << table.error().text;
+  EXPECT_EQ(table.value().rows(), 3u);
+  EXPECT_EQ(table.value().at(1, 0), Cell::of_text("x,y"));
+  EXPECT_EQ(table.value().at(1, 1), Cell::of_text("he said \"no\""));
+  EXPECT_EQ(table.value().at(2, 0), Cell::of_text("two\r\nlines"));
+  EXPECT_TRUE(table.value().at(2, 1).empty());
+}
+
+TEST(Csv, FindsTheDelimiter) {
+  for (const char delimiter : {',', ';', '\t'}) {
+    const std::string d(1, delimiter);
+    const auto table =
+        table_from_csv("Pool" + d + "Depth" + d + "Notes\nP1" + d + "12.5" + d + "\"a, b; c\"\n", "t");
+    ASSERT_TRUE(table);
+    ASSERT_EQ(table.value().columns(), 3u) << "delimiter '" << delimiter << "'";
+    EXPECT_EQ(table.value().at(1, 1), Cell::of_number(12.5));
+    EXPECT_EQ(table.value().at(1, 2), Cell::of_text("a, b; c"));
+  }
+}
+
+TEST(Csv, KeepsCodesAndQuotedNumbersAsText) {
+  const auto table = table_from_csv("007,\"12\",0.5,0,1e5,-3,+4, 5\n", "t");
+  ASSERT_TRUE(table);
+  const Table& t = table.value();
+  EXPECT_EQ(t.at(0, 0), Cell::of_text("007"));
+  EXPECT_EQ(t.at(0, 1), Cell::of_text("12"));
+  EXPECT_EQ(t.at(0, 2), Cell::of_number(0.5));
+  EXPECT_EQ(t.at(0, 3), Cell::of_number(0));
+  EXPECT_EQ(t.at(0, 4), Cell::of_text("1e5"));
+  EXPECT_EQ(t.at(0, 5), Cell::of_number(-3));
+  EXPECT_EQ(t.at(0, 6), Cell::of_text("+4"));
+  EXPECT_EQ(t.at(0, 7), Cell::of_text(" 5"));
+}
+
+TEST(Csv, SkipsTheByteOrderMarkAndAcceptsALastLineWithoutEnd) {
+  const auto table = table_from_csv("\xEF\xBB\xBFPool,Depth\nP1,3", "t");
+  ASSERT_TRUE(table);
+  EXPECT_EQ(table.value().at(0, 0), Cell::of_text("Pool"));
+  EXPECT_EQ(table.value().at(1, 1), Cell::of_number(3));
+}
+
+TEST(Csv, RefusesInWordsWhatCannotBeRead) {
+  const auto open = table_from_csv("a,b\n1,\"never\nends", "visits.csv");
+  ASSERT_FALSE(open);
+  EXPECT_EQ(open.error().text, "visits.csv: the quotation mark that opens on line 2 never closes.");
+  const auto latin = table_from_csv("caf\xE9,1\n", "visits.csv");
+  ASSERT_FALSE(latin);
+  EXPECT_NE(latin.error().text.find("not UTF-8"), std::string::npos);
+}
+
+TEST(Csv, WritesWhatItReads) {
+  Table table(Place{"t", 1, 0}, 2, 4);
+  table.at(0, 0) = Cell::of_text("a,\"b\"\nc");
+  table.at(0, 1) = Cell::of_number(0.1);
+  table.at(0, 3) = Cell::of_text("12");
+  table.at(1, 0) = Cell::of_text("007");
+  const auto again = table_from_csv(csv_from_table(table), "t");
+  ASSERT_TRUE(again);
+  for (std::size_t r = 0; r < 2; ++r)
+    for (std::size_t c = 0; c < 4; ++c)
+      EXPECT_EQ(again.value().at(r, c), table.at(r, c)) << r << "," << c;
+}
+
+TEST(Csv, MakesFormulasHarmless) {
+  Table table(Place{"t", 1, 0}, 1, 5);
+  table.at(0, 0) = Cell::of_text("=1+1");
+  table.at(0, 1) = Cell::of_text("@cmd");
+  table.at(0, 2) = Cell::of_text("-broken");
+  table.at(0, 3) = Cell::of_number(-3);
+  table.at(0, 4) = Cell::of_text("a=b");
+  EXPECT_EQ(csv_from_table(table), "'=1+1,'@cmd,'-broken,-3,a=b\r\n");
+}
+
+} // namespace
+} // namespace wetspell
