@@ -20,6 +20,7 @@ function(wetspell_room name)
   file(GLOB tests CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/tests/engine/${name}/*_test.cpp)
   if(tests)
     wetspell_tests(test_${name} LABEL engine SOURCES ${tests} LIBRARIES wetspell_${name})
+    add_dependencies(engine_tests test_${name})
   endif()
 endfunction()
 
