@@ -58,6 +58,9 @@ struct LimitSpec {
 };
 std::span<const LimitSpec> limits_catalogue();
 
+/// A limit's value in SI, whether it is a point on a scale or a difference; plain numbers stay as they are.
+double limit_to_si(const LimitSpec& spec, double value, Unit unit);
+
 /// The limits in force, SI.
 struct Limits {
   std::array<double, limit_count> si{};
