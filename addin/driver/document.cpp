@@ -1,0 +1,169 @@
+// Opening, storing, commands. What concerns cells is in document_cells.cpp.
+
+#include "driver/document.hpp"
+
+#include "base/text.hpp"
+#include "driver/failure.hpp"
+#include "driver/formats.hpp"
+
+#include <com/sun/star/document/MacroExecMode.hpp>
+#include <com/sun/star/document/XUndoManagerSupplier.hpp>
+#include <com/sun/star/frame/DispatchHelper.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
+#include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+#include <fmt/format.h>
+
+namespace wetspell::driver {
+
+using addin::fromOffice;
+using addin::toOffice;
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+
+namespace {
+
+css::beans::PropertyValue property(const char* name, const Any& value) {
+  return {toOffice(name), -1, value, css::beans::PropertyState_DIRECT_VALUE};
+}
+
+css::uno::Sequence<css::beans::PropertyValue> sequence(const std::vector<css::beans::PropertyValue>& all) {
+  return {all.data(), static_cast<sal_Int32>(all.size())};
+}
+
+Reference<css::sheet::XSpreadsheetDocument> load(const Office& office, const rtl::OUString& url,
+                                                 const OpenOptions& options,
+                                                 std::vector<css::beans::PropertyValue> more) {
+  namespace Macros = css::document::MacroExecMode;
+  more.push_back(property("Hidden", Any(options.hidden)));
+  more.push_back(property("ReadOnly", Any(options.readOnly)));
+  more.push_back(property("MacroExecutionMode",
+                          Any(options.runMacros ? Macros::ALWAYS_EXECUTE_NO_WARN : Macros::NEVER_EXECUTE)));
+  return {office.desktop()->loadComponentFromURL(url, "_blank", 0, sequence(more)), UNO_QUERY};
+}
+
+Reference<css::document::XUndoManager>
+undoManager(const Reference<css::sheet::XSpreadsheetDocument>& document) {
+  return Reference<css::document::XUndoManagerSupplier>(document, UNO_QUERY_THROW)->getUndoManager();
+}
+
+/// Runs a call into the office; what it throws becomes a Failure that begins with `what`.
+template <class Call> auto inWords(const std::string& what, Call call) {
+  try {
+    return call();
+  } catch (const css::uno::Exception&) {
+    throw Failure(what + ": " + wordsOfCurrent());
+  }
+}
+
+} // namespace
+
+Document::Document(Office& office, Reference<css::sheet::XSpreadsheetDocument> model)
+    : office_(&office), model_(std::move(model)) {}
+
+Document::Document(Document&& other) noexcept
+    : office_(other.office_), model_(std::exchange(other.model_, {})) {}
+
+Document& Document::operator=(Document&& other) noexcept {
+  std::swap(office_, other.office_);
+  std::swap(model_, other.model_);
+  return *this;
+}
+
+Document::~Document() {
+  close();
+}
+
+Document Document::create(Office& office, const OpenOptions& options) {
+  const auto model =
+      inWords("no new spreadsheet", [&] { return load(office, "private:factory/scalc", options, {}); });
+  if (!model.is()) {
+    throw Failure("the office has no Calc: it made no new spreadsheet");
+  }
+  return {office, model};
+}
+
+Document Document::open(Office& office, const std::filesystem::path& file, const OpenOptions& options) {
+  if (!std::filesystem::is_regular_file(file)) {
+    throw Failure(fmt::format("there is no file {}", file.string()));
+  }
+  // Formats with marks of their own are recognised by what is in them; comma-separated text has none.
+  std::vector<css::beans::PropertyValue> filter;
+  if (file.extension() == ".csv") {
+    const Format format = formatOf(file);
+    filter = {property("FilterName", Any(toOffice(format.filter))),
+              property("FilterOptions", Any(toOffice(format.options)))};
+  }
+  const auto model = inWords(fmt::format("{} cannot be opened", file.string()),
+                             [&] { return load(office, urlOf(file), options, filter); });
+  if (!model.is()) {
+    throw Failure(fmt::format("{} is not a spreadsheet the office can open", file.string()));
+  }
+  return {office, model};
+}
+
+void Document::close() {
+  if (!model_.is()) {
+    return;
+  }
+  try {
+    Reference<css::util::XModifiable>(model_, UNO_QUERY_THROW)->setModified(false);
+    Reference<css::util::XCloseable>(model_, UNO_QUERY_THROW)->close(true);
+  } catch (const css::uno::Exception&) {
+    // The office has gone, or keeps the document until it ends; there is nothing left to lose.
+  }
+  model_.clear();
+}
+
+void Document::store(const std::filesystem::path& file) const {
+  const Format format = formatOf(file);
+  std::vector<css::beans::PropertyValue> how = {property("FilterName", Any(toOffice(format.filter))),
+                                                property("Overwrite", Any(true))};
+  if (!format.options.empty()) {
+    how.push_back(property("FilterOptions", Any(toOffice(format.options))));
+  }
+  inWords(fmt::format("{} cannot be written", file.string()), [&] {
+    Reference<css::frame::XStorable>(model_, UNO_QUERY_THROW)->storeToURL(urlOf(file), sequence(how));
+  });
+  if (!std::filesystem::exists(file)) {
+    throw Failure(fmt::format("the office wrote no {}, and did not say why", file.string()));
+  }
+}
+
+void Document::recalculate() const {
+  inWords("recalculation",
+          [&] { Reference<css::sheet::XCalculatable>(model_, UNO_QUERY_THROW)->calculateAll(); });
+}
+
+void Document::undo() const {
+  inWords("undo", [&] { undoManager(model_)->undo(); });
+}
+
+void Document::redo() const {
+  inWords("redo", [&] { undoManager(model_)->redo(); });
+}
+
+std::vector<std::string> Document::undoTitles() const {
+  const auto all = inWords("undo list", [&] { return undoManager(model_)->getAllUndoActionTitles(); });
+  std::vector<std::string> titles;
+  for (const rtl::OUString& one : all) {
+    titles.push_back(fromOffice(one));
+  }
+  return titles;
+}
+
+void Document::dispatch(const std::string& url) const {
+  inWords(fmt::format("command {}", url), [&] {
+    const Reference<css::frame::XModel> model(model_, UNO_QUERY_THROW);
+    const Reference<css::frame::XDispatchProvider> frame(model->getCurrentController()->getFrame(),
+                                                         UNO_QUERY_THROW);
+    css::frame::DispatchHelper::create(office_->context())->executeDispatch(frame, toOffice(url), "", 0, {});
+  });
+}
+
+} // namespace wetspell::driver

@@ -1,0 +1,238 @@
+#include "driver/office.hpp"
+
+#include "base/text.hpp"
+#include "driver/connection.hpp"
+#include "driver/extension.hpp"
+#include "driver/failure.hpp"
+#include "driver/process.hpp"
+#include "driver/watchdog.hpp"
+
+#include <com/sun/star/beans/MethodConcept.hpp>
+#include <com/sun/star/beans/XIntrospectionAccess.hpp>
+#include <com/sun/star/beans/theIntrospection.hpp>
+#include <com/sun/star/container/XEnumeration.hpp>
+#include <com/sun/star/frame/Desktop.hpp>
+#include <com/sun/star/lang/DisposedException.hpp>
+#include <com/sun/star/lang/XMultiComponentFactory.hpp>
+#include <com/sun/star/reflection/XIdlMethod.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+#include <fmt/format.h>
+
+#include <cstdlib>
+#include <mutex>
+#include <thread>
+
+namespace wetspell::driver {
+
+using addin::fromOffice;
+using addin::toOffice;
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+
+namespace {
+
+/// The office asks to be started again when it has put a fresh profile in order.
+constexpr int exitForRestart = 81;
+
+std::filesystem::path officeBinary() {
+  // For an office elsewhere than where the extension was built.
+  const char* named = std::getenv("WETSPELL_OFFICE_BINARY");
+  return named != nullptr ? named : WETSPELL_OFFICE_PROGRAM;
+}
+
+std::vector<std::string> commandLine(const OfficeOptions& options, const Profile& profile,
+                                     const std::string& pipe) {
+  std::vector<std::string> line = {"-env:UserInstallation=" + fromOffice(urlOf(profile.path())),
+                                   "--accept=pipe,name=" + pipe + ";urp;",
+                                   "--norestore",
+                                   "--nologo",
+                                   "--nodefault",
+                                   "--nofirststartwizard",
+                                   "--nolockcheck"};
+  if (!options.visible) {
+    line.emplace_back("--headless");
+  }
+  return line;
+}
+
+/// Closes without asking: an office does not end while a document has unsaved changes.
+void closeDocuments(const Reference<css::frame::XDesktop2>& desktop) {
+  const auto all = desktop->getComponents()->createEnumeration();
+  while (all->hasMoreElements()) {
+    const Any one = all->nextElement();
+    const Reference<css::util::XModifiable> modifiable(one, UNO_QUERY);
+    if (modifiable.is()) {
+      modifiable->setModified(false);
+    }
+    const Reference<css::util::XCloseable> closeable(one, UNO_QUERY);
+    if (closeable.is()) {
+      closeable->close(true);
+    }
+  }
+}
+
+/// A killed office leaves its end of the pipe behind as a file, where pipes are files.
+void removePipe(const std::string& pipe) {
+  std::error_code ignored;
+  for (const auto& entry :
+       std::filesystem::directory_iterator(std::filesystem::temp_directory_path(), ignored)) {
+    if (entry.path().filename().string().ends_with(pipe)) {
+      std::filesystem::remove(entry.path(), ignored);
+    }
+  }
+}
+
+} // namespace
+
+struct Office::Running {
+  std::string pipe = uniqueName("wetspell");
+  std::mutex guard; ///< of process, between the watchdog and us
+  std::unique_ptr<Process> process;
+  Reference<css::uno::XComponentContext> context;
+  Reference<css::frame::XDesktop2> desktop;
+  std::unique_ptr<Watchdog> watchdog;
+
+  void launch(const std::vector<std::string>& line) {
+    const std::lock_guard lock(guard);
+    process = std::make_unique<Process>(officeBinary(), line);
+  }
+
+  void bite(Watchdog::Reason reason, const std::filesystem::path& profile) {
+    const std::lock_guard lock(guard);
+    if (process) {
+      process->kill();
+      process->wait(std::chrono::seconds(10));
+    }
+    if (reason == Watchdog::Reason::Stopped) {
+      // Somebody wants this program to end now; the stack of a call into the office cannot be unwound.
+      removePipe(pipe);
+      std::error_code ignored;
+      std::filesystem::remove_all(profile, ignored);
+      std::_Exit(130);
+    }
+  }
+};
+
+Office::Office(OfficeOptions options) : options_(std::move(options)), profile_(options_.locale) {
+  try {
+    start();
+    if (!options_.extensions.empty()) {
+      // Only now: what is added to a profile that was never started is thrown away by the first start.
+      install();
+      restart();
+    }
+  } catch (...) {
+    stop();
+    throw;
+  }
+}
+
+Office::~Office() {
+  stop();
+}
+
+void Office::start() {
+  running_ = std::make_unique<Running>();
+  Running& run = *running_;
+  const std::vector<std::string> line = commandLine(options_, profile_, run.pipe);
+  run.launch(line);
+  run.watchdog = std::make_unique<Watchdog>(
+      options_.lifeLimit, [&run, path = profile_.path()](auto reason) { run.bite(reason, path); });
+  const auto end = std::chrono::steady_clock::now() + options_.startLimit;
+  while (!run.context.is()) {
+    if (const auto code = run.process->wait(std::chrono::milliseconds(200))) {
+      if (*code != exitForRestart) {
+        throw Failure(fmt::format("the office ended while it was starting, with exit code {}", *code));
+      }
+      run.launch(line);
+    }
+    if (std::chrono::steady_clock::now() > end) {
+      throw Failure(fmt::format("the office did not start within {} s", options_.startLimit.count()));
+    }
+    run.context = connect(run.pipe);
+  }
+  try {
+    run.desktop = css::frame::Desktop::create(run.context);
+  } catch (const css::uno::Exception&) {
+    throw Failure("the office started but cannot be used: " + wordsOfCurrent());
+  }
+}
+
+void Office::stop() noexcept {
+  if (!running_) {
+    return;
+  }
+  bool orderly = false;
+  try {
+    if (running_->desktop.is()) {
+      closeDocuments(running_->desktop);
+      orderly = running_->desktop->terminate();
+    }
+  } catch (const css::lang::DisposedException&) {
+    orderly = true; // gone before it could answer
+  } catch (...) {
+    orderly = false;
+  }
+  running_->desktop.clear();
+  running_->context.clear();
+  const auto patience = std::chrono::seconds(orderly ? 60 : 0);
+  if (running_->process && !running_->process->wait(patience)) {
+    running_->process->kill();
+    running_->process->wait(std::chrono::seconds(30));
+    removePipe(running_->pipe);
+  }
+  running_->watchdog.reset();
+  running_.reset();
+}
+
+void Office::restart() {
+  stop();
+  start();
+}
+
+void Office::install() {
+  for (const auto& extension : options_.extensions) {
+    addExtension(context(), extension);
+  }
+}
+
+const Reference<css::uno::XComponentContext>& Office::context() const {
+  return running_->context;
+}
+
+const Reference<css::frame::XDesktop2>& Office::desktop() const {
+  return running_->desktop;
+}
+
+Reference<css::uno::XInterface> Office::service(const std::string& name) const {
+  try {
+    Reference<css::uno::XInterface> made =
+        context()->getServiceManager()->createInstanceWithContext(toOffice(name), context());
+    if (made.is()) {
+      return made;
+    }
+  } catch (const css::uno::Exception&) {
+    throw Failure(fmt::format("the office could not make the service {}: {}", name, wordsOfCurrent()));
+  }
+  throw Failure(fmt::format("the office does not know the service {}; is the extension installed?", name));
+}
+
+Any Office::call(const Reference<css::uno::XInterface>& object, const std::string& method,
+                 std::initializer_list<Any> arguments) const {
+  try {
+    const auto access = css::beans::theIntrospection::get(context())->inspect(Any(object));
+    const auto found = access->getMethod(toOffice(method), css::beans::MethodConcept::ALL);
+    css::uno::Sequence<Any> in(arguments.begin(), static_cast<sal_Int32>(arguments.size()));
+    return found->invoke(Any(object), in);
+  } catch (const css::uno::Exception&) {
+    std::string words = wordsOfCurrent();
+    if (running_->watchdog->hasBitten()) {
+      words = fmt::format("it did not finish within {} s and was ended", options_.lifeLimit.count());
+    }
+    throw Failure(fmt::format("the office refused {}: {}", method, words));
+  }
+}
+
+} // namespace wetspell::driver

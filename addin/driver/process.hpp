@@ -1,0 +1,32 @@
+#pragma once
+// A program started by us and never left behind.
+
+#include <osl/process.h>
+
+#include <chrono>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace wetspell::driver {
+
+/// Runs a program, with the office's own portability layer, so that no system is named here.
+class Process {
+public:
+  /// Starts it; throws Failure when that is impossible. Output goes where ours goes.
+  Process(const std::filesystem::path& program, const std::vector<std::string>& arguments);
+  /// Kills what still runs, and waits for its end.
+  ~Process();
+  Process(const Process&) = delete;
+  Process& operator=(const Process&) = delete;
+
+  /// Waits for the end: its exit code, or nothing when it still runs after that time.
+  std::optional<int> wait(std::chrono::milliseconds atMost);
+  void kill();
+
+private:
+  oslProcess handle_ = nullptr;
+};
+
+} // namespace wetspell::driver
