@@ -23,7 +23,8 @@ enum class Status : std::uint8_t {
   bad,     ///< cannot be read; `reason` says why
 };
 
-/// Why something is bad or missing. The words stand in one table, quantity/reason.cpp.
+/// Why something is bad or missing. Listed in quantity/reason.hpp, the words in one table in
+/// quantity/reason.cpp.
 enum class Reason : std::uint8_t;
 /// The reason in words; empty for Reason{}.
 std::string_view text(Reason reason);
@@ -47,5 +48,12 @@ struct Quantity {
   [[nodiscard]] bool has_value() const { return status == Status::value || status == Status::about; }
   [[nodiscard]] bool typed() const { return status != Status::blank; }
 };
+
+/// The number as written (lower end of a range) in another unit, by one exact step from what was typed:
+/// compare this, not `si`, with a limit in that unit. NaN when there is no number or the unit is of another
+/// kind.
+double in_unit(const Quantity& quantity, Unit unit);
+/// The same for the upper end; NaN where open.
+double high_in_unit(const Quantity& quantity, Unit unit);
 
 } // namespace wetspell

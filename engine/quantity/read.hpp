@@ -13,7 +13,7 @@ enum class DateOrder : std::uint8_t { unknown, day_first, month_first };
 /// What the reader may assume about a cell.
 struct ReadOptions {
   Kind kind = Kind::depth;
-  Unit assume = Unit::none;                  ///< unit of a bare number; none: the kind's SI unit
+  Unit assume = Unit::none;                  ///< unit of a bare number; none: usual_unit(kind)
   DateOrder date_order = DateOrder::unknown; ///< 3/4/2026 is refused as ambiguous while unknown
 };
 

@@ -42,6 +42,7 @@ struct UnitSpec {
   double numerator;        ///< to SI: (value - zero) * numerator / denominator
   double denominator;
   double zero;             ///< what reads 0 in SI: 32 for °F, 273.15 for K, otherwise 0
+  int decimals;            ///< at most so many decimals when printed: what field work can tell apart
   std::string_view source; ///< where the factor stands
 };
 
@@ -54,9 +55,23 @@ std::string_view symbol(Unit unit);
 bool fits(Unit unit, Kind kind);
 
 /// The unit a person means by this word or sign ("in", "inches", "″", "°F", "sq ft"), if there is one.
+/// A closed vocabulary; capitals, full stops and extra spaces do not matter.
 std::optional<Unit> unit_named(std::string_view text);
+/// The known unit word one slip of the pen away from `word` ("inchs": "inches"), empty when there is none or
+/// when words of different units are equally near. For a hint only; nothing is read by it.
+std::string_view unit_word_near(std::string_view word);
 
-/// Value in SI (metre, °C, square metre, fraction of one). Not for paces and steps.
+/// The unit of a bare number where nothing else was agreed: °C, m, m², %; none for counts, dates, times,
+/// truth.
+Unit usual_unit(Kind kind);
+
+/// From one unit to another of the same kind, by the exact factors, with one rounding: a value typed with up
+/// to eight decimals comes out as the double nearest to the true answer, so 91.44 cm is exactly 36 in (and
+/// the other way round), also on the way through SI. NaN when the kinds differ; paces and steps: only 1 pace
+/// = 2 steps.
+double convert(double value, Unit from, Unit to);
+
+/// Value in SI (metre, °C, square metre, fraction of one). NaN for paces and steps.
 double to_si(double value, Unit unit);
 double from_si(double si, Unit unit);
 /// A difference or standard deviation: the zero of the scale plays no part.

@@ -1,0 +1,387 @@
+#include "quantity/read_measure.hpp"
+
+#include "quantity/amount.hpp"
+#include "quantity/decimal.hpp"
+#include "quantity/fold.hpp"
+#include "quantity/phrase.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace wetspell {
+
+namespace {
+
+/// What stands around the one or two amounts of a text.
+struct Marks {
+  bool about = false;
+  bool over = false;
+  bool under = false;
+  bool between = false;
+  bool from = false;
+  bool minus = false;
+  Reason trouble{};
+
+  void take(Around around) {
+    about = about || around == Around::about;
+    over = over || around == Around::over;
+    under = under || around == Around::under;
+    between = between || around == Around::between;
+    from = from || around == Around::from;
+    minus = minus || around == Around::minus;
+  }
+};
+
+enum class Joined : std::uint8_t { none, range, plus_minus };
+
+bool walked(Unit unit) {
+  return unit == Unit::pace || unit == Unit::step;
+}
+
+/// A sign that says about, over or under.
+bool take_sign(Cursor& c, Marks& marks, Kind kind) {
+  const char ch = c.peek();
+  if (ch == '~' || ch == '?' || ch == sign::plus_minus)
+    marks.about = true;
+  else if (ch == '>' || ch == sign::at_least)
+    marks.over = true;
+  else if (ch == '<' || ch == sign::at_most)
+    marks.under = true;
+  else if (ch == '+' && c.next() == '/' && c.at[2] == '-') {
+    marks.about = true;
+    c.at += 2;
+  } else if (ch == '+' && kind != Kind::temperature && number_ahead({c.at + 1}))
+    marks.trouble = Reason::plus_before_number;
+  else if (ch != '+' || !number_ahead({c.at + 1}))
+    return false;
+  ++c.at;
+  if (ch == '>' || ch == '<')
+    c.skip('=');
+  return true;
+}
+
+/// All that stands before the first number.
+Marks read_before(Cursor& c, Kind kind) {
+  Marks marks;
+  while (!c.done() && !amount_ahead(c)) {
+    if (c.skip(' ') || take_sign(c, marks, kind))
+      continue;
+    std::optional<Around> around;
+    for (std::size_t count = 3; count > 0 && !around; --count)
+      if (const auto words = c.words(count); !words.empty() && (around = word_before(words)))
+        c.at += words.size();
+    if (!around)
+      break;
+    marks.take(*around);
+  }
+  return marks;
+}
+
+/// Why no number stands where one should begin.
+Reason why_no_number(Cursor c) {
+  if (const Reason letters = letters_for_digits(c, false); letters != Reason::none)
+    return letters;
+  if (c.peek() == '-') {
+    Cursor after{c.at + 1};
+    if (const Reason letters = letters_for_digits(after, false); letters != Reason::none)
+      return letters;
+    after.skip_space();
+    if (number_ahead(after))
+      return Reason::dash_before_number;
+  }
+  bool letters = false;
+  for (; !c.done(); ++c.at) {
+    if (is_digit(c.peek()))
+      return letters ? Reason::words_before : Reason::not_a_number;
+    letters = letters || is_letter(c.peek());
+  }
+  return letters ? Reason::word_not_number : Reason::not_a_number;
+}
+
+/// The sign or word that joins two amounts, if another amount follows it.
+Joined read_joint(Cursor& c, const Marks& marks) {
+  Cursor ahead = c;
+  ahead.skip_space();
+  Joined joined = Joined::none;
+  if (ahead.skip("+/-") || ahead.skip("+-") || ahead.skip(sign::plus_minus))
+    joined = Joined::plus_minus;
+  else if (ahead.skip("to") || ahead.skip("or") || (marks.between && ahead.skip("and")))
+    joined = is_letter(ahead.peek()) ? Joined::none : Joined::range;
+  else if (ahead.skip("...") || ahead.skip("..") || ahead.skip('-'))
+    joined = Joined::range;
+  ahead.skip_space();
+  if (joined == Joined::none || !amount_ahead(ahead))
+    return Joined::none;
+  c = ahead;
+  return joined;
+}
+
+/// One mark behind a number: moves past it, or leaves the cursor and says no.
+bool take_after(Cursor& c, Marks& marks, Kind kind) {
+  if (c.peek() == '?' || c.peek() == '~') {
+    marks.about = true;
+    ++c.at;
+    return true;
+  }
+  if (c.peek() == '+' && !number_ahead({c.at + 1}) && c.next() != '-' && c.next() != '/') {
+    marks.over = true;
+    ++c.at;
+    return true;
+  }
+  const bool bracket = c.peek() == '(';
+  Cursor ahead{c.at + (bracket ? 1 : 0)};
+  if (bracket && ahead.skip("?)")) {
+    marks.about = true;
+    c = ahead;
+    return true;
+  }
+  if (ahead.peek() == '-')
+    ++ahead.at; // 25-ish
+  for (std::size_t count = 3; count > 0; --count) {
+    const auto words = ahead.words(count);
+    const auto around = words.empty() ? std::nullopt : word_after(words, kind);
+    if (!around)
+      continue;
+    ahead.at += words.size();
+    if (bracket && !ahead.skip(')'))
+      return false;
+    marks.take(*around);
+    c = ahead;
+    return true;
+  }
+  return false;
+}
+
+/// Why the text goes on after what was read.
+Reason why_more(Cursor c, const Amount& last) {
+  c.skip_space();
+  if (c.peek() == sign::times || c.peek() == '*' ||
+      ((c.peek() == 'x' || c.words(1) == "by") && Cursor{c.at + 1}.word().size() <= 1)) {
+    Cursor after{c.at + (c.words(1) == "by" ? 2 : 1)};
+    after.skip_space();
+    if (number_ahead(after))
+      return Reason::product;
+  }
+  bool letters = false;
+  const Cursor rest = c;
+  for (; !c.done(); ++c.at) {
+    if (is_digit(c.peek()))
+      return letters ? Reason::words_after : Reason::two_values;
+    letters = letters || is_letter(c.peek());
+  }
+  if (letters && !last.typed && rest.word().size() + rest.at == c.at)
+    return Reason::unknown_unit;
+  if (letters)
+    return Reason::words_after;
+  return rest.peek() == '-' || rest.peek() == '/' || rest.peek() == ',' ? Reason::number_unfinished
+                                                                        : Reason::not_a_number;
+}
+
+Quantity measured(double written, double step, Unit unit, bool typed, Status status) {
+  Quantity q;
+  q.status = status;
+  q.written = written;
+  q.unit = unit;
+  q.unit_typed = typed;
+  q.resolution = static_cast<float>(difference_to_si(step, unit));
+  q.si = q.si_high = to_si(written, unit);
+  return q;
+}
+
+/// What cannot be meant, whoever wrote it.
+Reason impossible(const Quantity& q, Kind kind) {
+  if (!std::isfinite(q.si) || !(std::fabs(q.written) < 1e15))
+    return Reason::too_large;
+  if (kind == Kind::temperature && q.si < -273.15)
+    return Reason::below_absolute_zero;
+  if (kind == Kind::count && q.written < 0)
+    return Reason::negative_count;
+  return Reason::none;
+}
+
+Quantity checked(const Quantity& q, Kind kind) {
+  const Reason reason = impossible(q, kind);
+  return reason == Reason::none ? q : bad(reason);
+}
+
+/// Paces and steps: a count, and whose they are decides later how long they are.
+Quantity paced(const Amount& a, Unit unit, const Marks& marks, bool two) {
+  if (two || marks.over || marks.under || a.written < 0 || a.fraction || !(a.written < 1e15))
+    return bad(Reason::paces_not_one_number);
+  Quantity q;
+  q.status = unit == Unit::pace ? Status::paces : Status::steps;
+  q.written = a.written;
+  q.unit = unit;
+  q.unit_typed = a.typed;
+  return q;
+}
+
+/// The unit of an amount in a column: as typed, that of its neighbour, or the column's. Reason when it cannot
+/// be.
+Reason settle_unit(Amount& a, const Amount* neighbour, Kind kind, Unit assume) {
+  if (kind == Kind::percent && !a.typed && a.fraction && neighbour == nullptr) {
+    a.unit = Unit::one; // 3/4 is three quarters, nobody means 0.75 %
+    return Reason::none;
+  }
+  if (!a.typed && neighbour != nullptr && neighbour->typed) {
+    if (neighbour->compound)
+      return Reason::range_unit_unclear;
+    a.unit = neighbour->unit;
+  } else if (!a.typed) {
+    a.unit = assume;
+  }
+  if (!fits(a.unit, kind))
+    return mismatch(found_by(a.unit), kind);
+  if (a.slashed && kind == Kind::temperature)
+    return Reason::slash;
+  if (kind == Kind::count && !a.whole && a.written != std::floor(a.written))
+    return Reason::not_whole;
+  return Reason::none;
+}
+
+Quantity one_amount(Amount a, const Marks& marks, Kind kind, Unit assume) {
+  if (const Reason r = settle_unit(a, nullptr, kind, assume); r != Reason::none)
+    return bad(r);
+  if ((marks.over && marks.under) || marks.between || marks.from)
+    return bad(Reason::number_unfinished);
+  if (walked(a.unit))
+    return paced(a, a.unit, marks, false);
+  const Status status = marks.over    ? Status::over
+                        : marks.under ? Status::under
+                        : marks.about ? Status::about
+                                      : Status::value;
+  Quantity q = measured(a.written, a.step, a.unit, a.typed, status);
+  if (const Reason r = impossible(q, kind); r != Reason::none)
+    return bad(r);
+  if (status == Status::over)
+    q.si_high = Quantity::no_value;
+  return q;
+}
+
+Quantity two_amounts(Amount a, Amount b, const Marks& marks, Kind kind, Unit assume) {
+  const Amount first = a;
+  if (const Reason r = settle_unit(a, &b, kind, assume); r != Reason::none)
+    return bad(r);
+  if (const Reason r = settle_unit(b, first.typed && !first.compound ? &first : nullptr, kind, assume);
+      r != Reason::none)
+    return bad(r);
+  if (walked(a.unit) || walked(b.unit))
+    return paced(a, a.unit, marks, true);
+  if (marks.over || marks.under)
+    return bad(Reason::two_values);
+  Quantity low = measured(a.written, a.step, a.unit, a.typed || b.typed, Status::range);
+  const Quantity high = measured(b.written, b.step, b.unit, b.typed, Status::range);
+  for (const Quantity& q : {low, high})
+    if (const Reason r = impossible(q, kind); r != Reason::none)
+      return bad(r);
+  if (low.si > high.si)
+    return bad(Reason::range_falls);
+  low.si_high = high.si;
+  low.resolution = std::max(low.resolution, high.resolution);
+  return low;
+}
+
+/// 25 ± 1: what is meant lies between 24 and 26.
+Quantity plus_minus(Amount a, Amount b, const Marks& marks, Kind kind, Unit assume) {
+  const bool other_unit = a.typed && b.typed && a.unit != b.unit;
+  if (b.written < 0 || other_unit || a.fraction || b.fraction || marks.over || marks.under)
+    return bad(Reason::two_values);
+  a.unit = a.typed ? a.unit : b.unit;
+  a.typed = a.typed || b.typed;
+  if (const Reason r = settle_unit(a, nullptr, kind, assume); r != Reason::none)
+    return bad(r);
+  if (walked(a.unit))
+    return bad(Reason::paces_not_one_number);
+  // Sum and difference of short decimals, taken on their digits so that 17.8 - 0.3 is 17.5.
+  const double scale = std::max(decimal_of(a.written).scale, decimal_of(b.written).scale);
+  const auto whole = [scale](double v) { return std::nearbyint(v * scale); };
+  Amount low = a;
+  Amount high = a;
+  low.written = (whole(a.written) - whole(b.written)) / scale;
+  high.written = (whole(a.written) + whole(b.written)) / scale;
+  return two_amounts(low, high, {}, kind, assume);
+}
+
+} // namespace
+
+Quantity bad(Reason reason) {
+  Quantity q;
+  q.status = Status::bad;
+  q.reason = reason;
+  return q;
+}
+
+Quantity bare_number(double value, Kind kind, Unit assume) {
+  if (!std::isfinite(value))
+    return bad(Reason::not_finite);
+  if (kind == Kind::count && value != std::floor(value))
+    return bad(Reason::not_whole);
+  const Decimal d = decimal_of(value);
+  if (walked(assume)) {
+    Amount a;
+    a.written = value;
+    return paced(a, assume, {}, false);
+  }
+  return checked(measured(value, d.exact ? 1 / d.scale : 0, assume, false, Status::value), kind);
+}
+
+Quantity read_measure(Cursor c, Kind kind, Unit assume) {
+  Marks marks = read_before(c, kind);
+  if (marks.trouble != Reason::none)
+    return bad(marks.trouble);
+  if (!amount_ahead(c))
+    return bad(why_no_number(c));
+  Amount a = read_amount(c, kind);
+  if (a.trouble != Reason::none)
+    return bad(a.trouble);
+  if (marks.minus)
+    a.written = -a.written;
+  Amount b;
+  Joined joined = Joined::none;
+  while (!c.done()) {
+    if (c.skip(' ') || take_after(c, marks, kind))
+      continue;
+    if (joined != Joined::none || (joined = read_joint(c, marks)) == Joined::none)
+      return bad(why_more(c, joined == Joined::none ? a : b));
+    b = read_amount(c, kind);
+    if (b.trouble != Reason::none)
+      return bad(b.trouble);
+  }
+  switch (joined) {
+  case Joined::range:
+    return two_amounts(a, b, marks, kind, assume);
+  case Joined::plus_minus:
+    return plus_minus(a, b, marks, kind, assume);
+  case Joined::none:
+    break;
+  }
+  return one_amount(a, marks, kind, assume);
+}
+
+bool skip_about(Cursor& c) {
+  bool about = false;
+  for (;;) {
+    c.skip_space();
+    if (c.skip('~') || c.skip('?')) {
+      about = true;
+      continue;
+    }
+    const auto word = c.word();
+    if (word.empty() || word_before(word) != Around::about)
+      return about;
+    c.at += word.size();
+    about = true;
+  }
+}
+
+bool skip_doubt(Cursor& c, bool& about) {
+  Marks marks;
+  while (!c.done())
+    if (!c.skip(' ') && !take_after(c, marks, Kind::date))
+      return false;
+  about = about || marks.about;
+  return !marks.over && !marks.under;
+}
+
+} // namespace wetspell

@@ -1,0 +1,25 @@
+// Readers for folded text, one for each family of kinds. read() chooses.
+#pragma once
+
+#include "quantity/read.hpp"
+#include "quantity/scan.hpp"
+
+namespace wetspell {
+
+/// A quantity that is bad for this reason.
+Quantity bad(Reason reason);
+
+/// Temperature, depth, length, area, per cent and counts. `assume` fits the kind.
+Quantity read_measure(Cursor cursor, Kind kind, Unit assume);
+/// A bare number in a unit that fits the kind, as it stands in a number cell or was typed.
+Quantity bare_number(double value, Kind kind, Unit assume);
+
+Quantity read_date(Cursor cursor, DateOrder order);
+Quantity read_time(Cursor cursor, DateOrder order);
+
+/// Marks of doubt around a date, a time or a yes: "about 9:30", "~9:30". Moves past those in front.
+bool skip_about(Cursor& cursor);
+/// Whether all that is left are marks of doubt ("?", "approx"); moves past them.
+bool skip_doubt(Cursor& cursor, bool& about);
+
+} // namespace wetspell

@@ -1,0 +1,180 @@
+#include "quantity/unit.hpp"
+
+#include "quantity/decimal.hpp"
+
+#include <array>
+#include <cstddef>
+#include <limits>
+
+namespace wetspell {
+
+namespace {
+
+constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
+
+constexpr std::string_view by_definition = "SI: by definition";
+constexpr std::string_view lengths = "NIST SP 811 (2008), B.8, exact";
+constexpr std::string_view squares = "square of the length factor of NIST SP 811 (2008), B.8, exact";
+
+// Numerators and denominators are integers, so that a product with what somebody typed is exact.
+constexpr std::array<UnitSpec, 19> table{{
+    {Unit::none, Kind::count, "", "number", 1, 1, 0, 12, by_definition},
+    {Unit::celsius, Kind::temperature, "°C", "degree Celsius", 1, 1, 0, 1, by_definition},
+    {Unit::fahrenheit, Kind::temperature, "°F", "degree Fahrenheit", 5, 9, 32, 1,
+     "NIST SP 811 (2008), B.9, exact"},
+    {Unit::kelvin, Kind::temperature, "K", "kelvin", 1, 1, 273.15, 1, "NIST SP 811 (2008), B.9, exact"},
+    {Unit::millimetre, Kind::length, "mm", "millimetre", 1, 1000, 0, 0, by_definition},
+    {Unit::centimetre, Kind::length, "cm", "centimetre", 1, 100, 0, 1, by_definition},
+    {Unit::metre, Kind::length, "m", "metre", 1, 1, 0, 2, by_definition},
+    {Unit::inch, Kind::length, "in", "inch", 254, 10000, 0, 1, lengths},
+    {Unit::foot, Kind::length, "ft", "foot", 3048, 10000, 0, 2, lengths},
+    {Unit::yard, Kind::length, "yd", "yard", 9144, 10000, 0, 2, lengths},
+    {Unit::square_metre, Kind::area, "m²", "square metre", 1, 1, 0, 1, by_definition},
+    {Unit::square_foot, Kind::area, "ft²", "square foot", 9290304, 100000000, 0, 0, squares},
+    {Unit::square_yard, Kind::area, "yd²", "square yard", 83612736, 100000000, 0, 1, squares},
+    {Unit::acre, Kind::area, "ac", "acre", 40468564224, 10000000, 0, 3,
+     "43 560 international square feet, exact; NIST SP 811 gives the acre of survey feet, withdrawn in 2022"},
+    {Unit::hectare, Kind::area, "ha", "hectare", 10000, 1, 0, 4, by_definition},
+    {Unit::percent, Kind::percent, "%", "per cent", 1, 100, 0, 1, by_definition},
+    {Unit::one, Kind::percent, "", "fraction of one", 1, 1, 0, 3, by_definition},
+    {Unit::pace, Kind::length, "paces", "pace", 2, 1, 0, 1, "common practice, no source: two steps"},
+    {Unit::step, Kind::length, "steps", "step", 1, 1, 0, 1, "common practice, no source"},
+}};
+
+consteval bool in_order() {
+  for (std::size_t i = 0; i < table.size(); ++i)
+    if (static_cast<std::size_t>(table[i].unit) != i)
+      return false;
+  return true;
+}
+static_assert(in_order(), "the table of units follows the order of the enum");
+
+bool walked(Unit unit) {
+  return unit == Unit::pace || unit == Unit::step;
+}
+
+/// ((value - zero) * up / down) + new_zero with one rounding wherever the value is a short decimal.
+double scaled(double value, double zero, double up, double down, double new_zero) {
+  const Decimal d = decimal_of(value);
+  if (!d.exact)
+    return (value - zero) * up / down + new_zero;
+  if (zero == 0 && new_zero == 0)
+    return d.digits * up / (d.scale * down);
+  // Zeros of scales have at most two decimals: with the scale at 100 or more they are whole numbers too.
+  const double more = d.scale < 100 ? 100 / d.scale : 1;
+  const double scale = d.scale * more;
+  const auto whole = [scale](double z) { return std::nearbyint(z * scale); };
+  return ((d.digits * more - whole(zero)) * up + whole(new_zero) * down) / (scale * down);
+}
+
+constexpr std::array<std::string_view, 9> kind_names{"temperature", "depth", "length", "area", "percent",
+                                                     "count",       "date",  "time",   "truth"};
+
+} // namespace
+
+std::span<const UnitSpec> units() {
+  return table;
+}
+
+const UnitSpec& spec(Unit unit) {
+  const auto index = static_cast<std::size_t>(unit);
+  return table[index < table.size() ? index : 0];
+}
+
+std::string_view symbol(Unit unit) {
+  return spec(unit).symbol;
+}
+
+bool fits(Unit unit, Kind kind) {
+  switch (kind) {
+  case Kind::temperature:
+  case Kind::area:
+  case Kind::percent:
+  case Kind::length:
+    return unit != Unit::none && spec(unit).kind == kind;
+  case Kind::depth:
+    return unit != Unit::none && spec(unit).kind == Kind::length && !walked(unit);
+  case Kind::count:
+  case Kind::date:
+  case Kind::time:
+  case Kind::truth:
+    return unit == Unit::none;
+  }
+  return false;
+}
+
+Unit usual_unit(Kind kind) {
+  switch (kind) {
+  case Kind::temperature:
+    return Unit::celsius;
+  case Kind::depth:
+  case Kind::length:
+    return Unit::metre;
+  case Kind::area:
+    return Unit::square_metre;
+  case Kind::percent:
+    return Unit::percent;
+  case Kind::count:
+  case Kind::date:
+  case Kind::time:
+  case Kind::truth:
+    return Unit::none;
+  }
+  return Unit::none;
+}
+
+double convert(double value, Unit from, Unit to) {
+  if (from == to)
+    return value;
+  const UnitSpec& a = spec(from);
+  const UnitSpec& b = spec(to);
+  if (a.kind != b.kind || walked(from) != walked(to))
+    return nothing;
+  return scaled(value, a.zero, a.numerator * b.denominator, a.denominator * b.numerator, b.zero);
+}
+
+double to_si(double value, Unit unit) {
+  if (walked(unit))
+    return nothing;
+  const UnitSpec& u = spec(unit);
+  if (u.numerator == u.denominator && u.zero == 0)
+    return value;
+  return scaled(value, u.zero, u.numerator, u.denominator, 0);
+}
+
+double from_si(double si, Unit unit) {
+  if (walked(unit))
+    return nothing;
+  const UnitSpec& u = spec(unit);
+  if (u.numerator == u.denominator && u.zero == 0)
+    return si;
+  return scaled(si, 0, u.denominator, u.numerator, u.zero);
+}
+
+double difference_to_si(double difference, Unit unit) {
+  if (walked(unit))
+    return nothing;
+  const UnitSpec& u = spec(unit);
+  return scaled(difference, 0, u.numerator, u.denominator, 0);
+}
+
+double difference_from_si(double si, Unit unit) {
+  if (walked(unit))
+    return nothing;
+  const UnitSpec& u = spec(unit);
+  return scaled(si, 0, u.denominator, u.numerator, 0);
+}
+
+std::string_view name(Kind kind) {
+  const auto index = static_cast<std::size_t>(kind);
+  return index < kind_names.size() ? kind_names[index] : std::string_view{};
+}
+
+std::optional<Kind> kind_named(std::string_view text) {
+  for (std::size_t i = 0; i < kind_names.size(); ++i)
+    if (kind_names[i] == text)
+      return static_cast<Kind>(i);
+  return std::nullopt;
+}
+
+} // namespace wetspell
