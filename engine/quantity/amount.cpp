@@ -226,8 +226,11 @@ void read_smaller(Cursor& c, Amount& a, Kind kind) {
     a.trouble = dash || comma ? Reason::none : low.trouble;
     return;
   }
-  if (dash && a.written * next->count <= low.written)
-    return; // 2 ft - 30 in: a range
+  if (dash && a.written * next->count <= low.written) {
+    if (a.written == 0)
+      a.trouble = Reason::compound_or_range; // 0'-6"
+    return;                                  // 2 ft - 30 in: a range
+  }
   if (low.written >= next->count) {
     a.trouble = a.unit == Unit::foot ? Reason::inches_over_foot : Reason::small_unit_over_large;
     return;

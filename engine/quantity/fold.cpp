@@ -1,5 +1,7 @@
 #include "quantity/fold.hpp"
 
+#include "quantity/scan.hpp"
+
 #include <boost/locale/utf.hpp>
 
 #include <algorithm>
@@ -156,12 +158,6 @@ consteval bool sorted() {
 }
 static_assert(sorted(), "searched by halving");
 
-bool is_letter(char c) {
-  return c >= 'a' && c <= 'z';
-}
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
 bool is_space(char c) {
   return c == ' ' || c == '\t' || c == '\n' || c == '\r';
 }

@@ -1,5 +1,6 @@
 // Dates as people write them. A year of two digits and an order nobody can know are refused.
 #include "quantity/calendar.hpp"
+#include "quantity/marks.hpp"
 #include "quantity/read_measure.hpp"
 #include "quantity/read_time.hpp"
 #include "quantity/vocabulary.hpp"

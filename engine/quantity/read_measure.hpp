@@ -17,9 +17,4 @@ Quantity bare_number(double value, Kind kind, Unit assume);
 Quantity read_date(Cursor cursor, DateOrder order);
 Quantity read_time(Cursor cursor, DateOrder order);
 
-/// Marks of doubt around a date, a time or a yes: "about 9:30", "~9:30". Moves past those in front.
-bool skip_about(Cursor& cursor);
-/// Whether all that is left are marks of doubt ("?", "approx"); moves past them.
-bool skip_doubt(Cursor& cursor, bool& about);
-
 } // namespace wetspell

@@ -1,6 +1,7 @@
 // Times of day. Without "am" or "pm" the clock has 24 hours.
 #include "quantity/read_time.hpp"
 
+#include "quantity/marks.hpp"
 #include "quantity/read_measure.hpp"
 
 #include <algorithm>

@@ -54,6 +54,7 @@ constexpr std::array<Words, static_cast<std::size_t>(Reason::first_mismatch)> ta
     {Reason::not_whole, "a fraction where a whole number is expected"},
     {Reason::range_falls, "a range whose second number is the smaller"},
     {Reason::range_unit_unclear, "a range in which the unit of the first number is not clear"},
+    {Reason::compound_or_range, "could be feet and inches or a range"},
     {Reason::paces_not_one_number, "paces or steps that are not one number"},
     {Reason::assumed_unit, "the unit of the column does not fit what is measured"},
     {Reason::date_not_read, "not a date"},

@@ -51,6 +51,7 @@ enum class Reason : std::uint8_t {
   not_whole,
   range_falls,
   range_unit_unclear,
+  compound_or_range,
   paces_not_one_number,
   assumed_unit,
   // Dates and times.

@@ -144,6 +144,8 @@ constexpr WordMeaning<Unit> unit_list[] = {
     {"of 1", Unit::one},
     {"of one", Unit::one},
     {"fraction", Unit::one},
+    {"fraction of one", Unit::one},
+    {"one", Unit::one},
     {"pace", Unit::pace},
     {"paces", Unit::pace},
     {"double pace", Unit::pace},
