@@ -30,6 +30,20 @@ std::string changes_in_words(const Finding& finding) {
   return words;
 }
 
+/// The pool's code as it stands in the finding's row; empty for rows that are not about one pool.
+std::string pool_of(const Season& season, const Finding& finding) {
+  switch (finding.table) {
+  case TableKind::pools:
+    return season.pools[finding.record].code;
+  case TableKind::visits:
+    return to_text(season.cell(Field::visit_pool, season.visits[finding.record].row));
+  case TableKind::life:
+    return to_text(season.cell(Field::life_pool, season.life[finding.record].row));
+  default:
+    return {};
+  }
+}
+
 std::string_view heading(Level level) {
   switch (level) {
   case Level::fix:
@@ -91,6 +105,9 @@ std::string report_json(const Season& season, const CheckReport& report, std::st
                {"message", finding.message},
                {"advice", finding.advice},
                {"replacement", change != nullptr ? json(to_text(change->content)) : json(nullptr)},
+               {"table", spec(finding.table).name},
+               {"record", finding.record + 1},
+               {"pool", pool_of(season, finding)},
                {"answer", finding.open() ? json(nullptr) : json(finding.answer)}};
     if (finding.changes.size() > 1) {
       json all = json::array();

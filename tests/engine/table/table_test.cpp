@@ -33,6 +33,7 @@ TEST(CellText, SpeaksPlainly) {
   EXPECT_EQ(to_text(Cell::of_number(25)), "25");
   EXPECT_EQ(to_text(Cell::of_date(45366)), "2024-03-15");
   EXPECT_EQ(to_text(Cell::of_date(45366.5)), "2024-03-15 12:00");
+  EXPECT_EQ(to_text(Cell::of_date(0.375)), "09:00");
   EXPECT_EQ(to_text(Cell{}), "");
   EXPECT_TRUE(Cell::of_text("").empty());
 }
