@@ -70,9 +70,11 @@ Result<Checked> check_workbook(const fs::path& path, const std::string& format, 
   const fs::path office = beside_program("wetspell-office");
   std::error_code error;
   if (!fs::exists(office, error))
-    return Problem{ProblemKind::not_enough, "workbooks need LibreOffice and the program wetspell-office beside this one; "
-                                            "save the sheets as CSV to check them without."};
-  Arguments words{"check", path.string(), "--oxt", beside_program("wetspell.oxt").string(), "--format", format};
+    return Problem{ProblemKind::not_enough,
+                   "workbooks need LibreOffice and the program wetspell-office beside this one; "
+                   "save the sheets as CSV to check them without."};
+  Arguments words{"check",    path.string(), "--oxt", beside_program("wetspell.oxt").string(),
+                  "--format", format};
   if (!out.empty())
     words.insert(words.end(), {"--out", out.string()});
   std::error_code failed;
@@ -83,7 +85,8 @@ Result<Checked> check_workbook(const fs::path& path, const std::string& format, 
   std::string output{std::istreambuf_iterator<char>(stream), {}};
   child.wait(failed);
   if (failed || child.exit_code() > 1)
-    return Problem{ProblemKind::bad_argument, fmt::format("{} could not be checked in the office.", path.string())};
+    return Problem{ProblemKind::bad_argument,
+                   fmt::format("{} could not be checked in the office.", path.string())};
   return Checked{static_cast<Exit>(child.exit_code()), std::move(output)};
 }
 
@@ -91,9 +94,9 @@ Result<Checked> check_workbook(const fs::path& path, const std::string& format, 
 
 Exit check(const Arguments& arguments) {
   po::options_description options;
-  options.add_options()("file", po::value<std::vector<std::string>>(), "what to check")(
-      "out,o", po::value<std::string>()->default_value(""),
-      "folder for the findings (and the checked workbook with its pages)")(
+  options.add_options()("file", po::value<std::vector<std::string>>(),
+                        "what to check")("out,o", po::value<std::string>()->default_value(""),
+                                         "folder for the findings (and the checked workbook with its pages)")(
       "format,f", po::value<std::string>()->default_value("text"), "text, csv or json");
   const auto parsed = parse(arguments, "check", options, "file");
   if (!parsed)
@@ -124,7 +127,8 @@ Exit check(const Arguments& arguments) {
       worst = refuse("check", fmt::format("{}: there is no such file or folder.", file));
       continue;
     }
-    const auto checked = is_workbook(file) ? check_workbook(file, format, out) : check_tables(file, format, out);
+    const auto checked =
+        is_workbook(file) ? check_workbook(file, format, out) : check_tables(file, format, out);
     if (!checked) {
       worst = refuse("check", checked.error().text);
       continue;

@@ -13,18 +13,23 @@ namespace wetspell::command {
 std::span<const CommandSpec> commands() {
   static const std::array all{
       CommandSpec{"check", "check FILE... [--out DIR] [--format text|csv|json]",
-                  "Checks seasons: workbooks (.ods, .xlsx, .fods) through a headless office, a folder of CSV tables or\n"
-                  "one CSV of visits by the engine alone. Leaves 0 when nothing is to be fixed, 1 when something is,\n"
+                  "Checks seasons: workbooks (.ods, .xlsx, .fods) through a headless office, a folder of CSV "
+                  "tables or\n"
+                  "one CSV of visits by the engine alone. Leaves 0 when nothing is to be fixed, 1 when "
+                  "something is,\n"
                   "2 when a file could not be read.",
                   check},
-      CommandSpec{"read", "read --kind KIND [--assume UNIT]",
-                  "Reads quantities, one a line, from standard input and prints how each is understood, one JSON\n"
-                  "object a line.",
-                  read},
+      CommandSpec{
+          "read", "read --kind KIND [--assume UNIT]",
+          "Reads quantities, one a line, from standard input and prints how each is understood, one JSON\n"
+          "object a line.",
+          read},
       CommandSpec{"new", "new FILE.ods", "Writes a fresh season workbook.", new_workbook},
       CommandSpec{"rules", "rules [--format text|json|markdown]", "Lists the rules of the check.", rules},
-      CommandSpec{"functions", "functions [--format text|json|markdown]", "Lists the cell functions.", functions},
-      CommandSpec{"fields", "fields [--format text|json|markdown]", "Lists the columns of all tables.", fields},
+      CommandSpec{"functions", "functions [--format text|json|markdown]", "Lists the cell functions.",
+                  functions},
+      CommandSpec{"fields", "fields [--format text|json|markdown]", "Lists the columns of all tables.",
+                  fields},
   };
   return all;
 }

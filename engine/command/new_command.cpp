@@ -22,10 +22,12 @@ Exit new_workbook(const Arguments& arguments) {
   std::error_code error;
   const fs::path blank = beside_program("season.ods");
   if (!fs::exists(blank, error))
-    return refuse("new", "the blank season workbook season.ods is not beside this program; build or install it.");
+    return refuse("new",
+                  "the blank season workbook season.ods is not beside this program; build or install it.");
   if (!fs::copy_file(blank, file, fs::copy_options::none, error))
     return refuse("new", fmt::format("{} cannot be written: {}.", file.string(), error.message()));
-  fmt::print("{}: a fresh season. Open it in LibreOffice Calc and begin on the first sheet.\n", file.string());
+  fmt::print("{}: a fresh season. Open it in LibreOffice Calc and begin on the first sheet.\n",
+             file.string());
   return Exit::nothing_to_fix;
 }
 

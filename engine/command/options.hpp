@@ -11,11 +11,12 @@
 
 namespace wetspell::command {
 
-/// Parses the arguments of a command. `positional` names the option that takes the words without dashes ("" for
-/// none). Prints the help and gives nothing when --help is there; a Problem says what is wrong with the words.
+/// Parses the arguments of a command. `positional` names the option that takes the words without dashes (""
+/// for none). Prints the help and gives nothing when --help is there; a Problem says what is wrong with the
+/// words.
 Result<std::optional<boost::program_options::variables_map>>
-parse(const Arguments& arguments, std::string_view command, boost::program_options::options_description options,
-      const char* positional);
+parse(const Arguments& arguments, std::string_view command,
+      boost::program_options::options_description options, const char* positional);
 
 /// Says on standard error what went wrong.
 Exit refuse(std::string_view command, std::string_view why);
