@@ -53,11 +53,11 @@ undoManager(const Reference<css::sheet::XSpreadsheetDocument>& document) {
 }
 
 /// Runs a call into the office; what it throws becomes a Failure that begins with `what`.
-template <class Call> auto inWords(const std::string& what, Call call) {
+template <class Call> auto inWords(const Office& office, const std::string& what, Call call) {
   try {
     return call();
   } catch (const css::uno::Exception&) {
-    throw Failure(what + ": " + wordsOfCurrent());
+    throw office.failed(what);
   }
 }
 
@@ -80,8 +80,8 @@ Document::~Document() {
 }
 
 Document Document::create(Office& office, const OpenOptions& options) {
-  const auto model =
-      inWords("no new spreadsheet", [&] { return load(office, "private:factory/scalc", options, {}); });
+  const auto model = inWords(office, "no new spreadsheet",
+                             [&] { return load(office, "private:factory/scalc", options, {}); });
   if (!model.is()) {
     throw Failure("the office has no Calc: it made no new spreadsheet");
   }
@@ -99,7 +99,7 @@ Document Document::open(Office& office, const std::filesystem::path& file, const
     filter = {property("FilterName", Any(toOffice(format.filter))),
               property("FilterOptions", Any(toOffice(format.options)))};
   }
-  const auto model = inWords(fmt::format("{} cannot be opened", file.string()),
+  const auto model = inWords(office, fmt::format("{} cannot be opened", file.string()),
                              [&] { return load(office, urlOf(file), options, filter); });
   if (!model.is()) {
     throw Failure(fmt::format("{} is not a spreadsheet the office can open", file.string()));
@@ -127,7 +127,7 @@ void Document::store(const std::filesystem::path& file) const {
   if (!format.options.empty()) {
     how.push_back(property("FilterOptions", Any(toOffice(format.options))));
   }
-  inWords(fmt::format("{} cannot be written", file.string()), [&] {
+  inWords(*office_, fmt::format("{} cannot be written", file.string()), [&] {
     Reference<css::frame::XStorable>(model_, UNO_QUERY_THROW)->storeToURL(urlOf(file), sequence(how));
   });
   if (!std::filesystem::exists(file)) {
@@ -136,20 +136,21 @@ void Document::store(const std::filesystem::path& file) const {
 }
 
 void Document::recalculate() const {
-  inWords("recalculation",
+  inWords(*office_, "recalculation",
           [&] { Reference<css::sheet::XCalculatable>(model_, UNO_QUERY_THROW)->calculateAll(); });
 }
 
 void Document::undo() const {
-  inWords("undo", [&] { undoManager(model_)->undo(); });
+  inWords(*office_, "undo", [&] { undoManager(model_)->undo(); });
 }
 
 void Document::redo() const {
-  inWords("redo", [&] { undoManager(model_)->redo(); });
+  inWords(*office_, "redo", [&] { undoManager(model_)->redo(); });
 }
 
 std::vector<std::string> Document::undoTitles() const {
-  const auto all = inWords("undo list", [&] { return undoManager(model_)->getAllUndoActionTitles(); });
+  const auto all =
+      inWords(*office_, "undo list", [&] { return undoManager(model_)->getAllUndoActionTitles(); });
   std::vector<std::string> titles;
   for (const rtl::OUString& one : all) {
     titles.push_back(fromOffice(one));
@@ -158,7 +159,7 @@ std::vector<std::string> Document::undoTitles() const {
 }
 
 void Document::dispatch(const std::string& url) const {
-  inWords(fmt::format("command {}", url), [&] {
+  inWords(*office_, fmt::format("command {}", url), [&] {
     const Reference<css::frame::XModel> model(model_, UNO_QUERY_THROW);
     const Reference<css::frame::XDispatchProvider> frame(model->getCurrentController()->getFrame(),
                                                          UNO_QUERY_THROW);

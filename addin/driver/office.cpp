@@ -12,7 +12,6 @@
 #include <com/sun/star/beans/theIntrospection.hpp>
 #include <com/sun/star/container/XEnumeration.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
-#include <com/sun/star/lang/DisposedException.hpp>
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
 #include <com/sun/star/reflection/XIdlMethod.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
@@ -35,6 +34,9 @@ namespace {
 
 /// The office asks to be started again when it has put a fresh profile in order.
 constexpr int exitForRestart = 81;
+
+/// A start that is too slow is noticed between two attempts to connect; one attempt may hang.
+constexpr std::chrono::seconds connectionSlack{30};
 
 std::filesystem::path officeBinary() {
   // For an office elsewhere than where the extension was built.
@@ -153,6 +155,7 @@ void Office::start() {
     }
     run.context = connect(run.pipe);
   }
+  run.watchdog->allow(options_.lifeLimit);
   try {
     run.desktop = css::frame::Desktop::create(run.context);
   } catch (const css::uno::Exception&) {
@@ -170,17 +173,17 @@ void Office::stop() noexcept {
       closeDocuments(running_->desktop);
       orderly = running_->desktop->terminate();
     }
-  } catch (const css::lang::DisposedException&) {
-    orderly = true; // gone before it could answer
   } catch (...) {
+    // The office has gone, or will not go: what follows does not depend on which.
     orderly = false;
   }
   running_->desktop.clear();
   running_->context.clear();
-  const auto patience = std::chrono::seconds(orderly ? 60 : 0);
-  if (running_->process && !running_->process->wait(patience)) {
+  if (running_->process && !running_->process->wait(std::chrono::seconds(orderly ? 60 : 15))) {
     running_->process->kill();
     running_->process->wait(std::chrono::seconds(30));
+  }
+  if (!orderly) {
     removePipe(running_->pipe);
   }
   running_->watchdog.reset();
@@ -214,7 +217,7 @@ Reference<css::uno::XInterface> Office::service(const std::string& name) const {
       return made;
     }
   } catch (const css::uno::Exception&) {
-    throw Failure(fmt::format("the office could not make the service {}: {}", name, wordsOfCurrent()));
+    throw failed("the office could not make the service " + name);
   }
   throw Failure(fmt::format("the office does not know the service {}; is the extension installed?", name));
 }
@@ -227,12 +230,16 @@ Any Office::call(const Reference<css::uno::XInterface>& object, const std::strin
     css::uno::Sequence<Any> in(arguments.begin(), static_cast<sal_Int32>(arguments.size()));
     return found->invoke(Any(object), in);
   } catch (const css::uno::Exception&) {
-    std::string words = wordsOfCurrent();
-    if (running_->watchdog->hasBitten()) {
-      words = fmt::format("it did not finish within {} s and was ended", options_.lifeLimit.count());
-    }
-    throw Failure(fmt::format("the office refused {}: {}", method, words));
+    throw failed("the office refused " + method);
   }
+}
+
+Failure Office::failed(const std::string& what) const {
+  if (running_->watchdog->hasBitten()) {
+    return Failure(fmt::format("{}: the office was ended because it took longer than {} s", what,
+                               options_.lifeLimit.count()));
+  }
+  return Failure(what + ": " + wordsOfCurrent());
 }
 
 } // namespace wetspell::driver

@@ -2,6 +2,7 @@
 // One office process with a profile of its own, started, talked to and ended from outside.
 
 #include "base/css.hpp"
+#include "driver/failure.hpp"
 #include "driver/profile.hpp"
 
 #include <com/sun/star/frame/XDesktop2.hpp>
@@ -21,7 +22,7 @@ struct OfficeOptions {
   std::string locale = "en-US";                  ///< decides decimal sign and date order
   bool visible = false;                          ///< on a screen (DISPLAY), for pictures of windows
   std::chrono::seconds startLimit{120};          ///< for each start, on a machine that has other work
-  std::chrono::seconds lifeLimit{1800};          ///< then the office is killed and the running call fails
+  std::chrono::seconds lifeLimit{1800};          ///< after a start; then it is killed, the running call fails
 };
 
 /// A running office. All calls throw Failure with the reason in words. Not to be copied or moved; the
@@ -44,6 +45,9 @@ public:
   /// need not be known on this side.
   css::uno::Any call(const css::uno::Reference<css::uno::XInterface>& object, const std::string& method,
                      std::initializer_list<css::uno::Any> arguments = {}) const;
+
+  /// To be thrown in a catch block, when a call into the office threw: what was tried, and why it failed.
+  Failure failed(const std::string& what) const;
 
   /// Ends the process and starts it again on the same profile.
   void restart();

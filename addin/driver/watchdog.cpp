@@ -25,10 +25,10 @@ void listenForSignals() {
 
 Watchdog::Watchdog(std::chrono::seconds limit, std::function<void(Reason)> bite) {
   listenForSignals();
-  const auto end = std::chrono::steady_clock::now() + limit;
-  thread_ = std::jthread([this, end, bite = std::move(bite)](const std::stop_token& stop) {
+  allow(limit);
+  thread_ = std::jthread([this, bite = std::move(bite)](const std::stop_token& stop) {
     while (!stop.stop_requested()) {
-      const bool over = std::chrono::steady_clock::now() >= end;
+      const bool over = std::chrono::steady_clock::now() >= end_.load();
       if (over || stopSignal != 0) {
         bitten_ = true;
         bite(over ? Reason::TimeOver : Reason::Stopped);
@@ -40,5 +40,9 @@ Watchdog::Watchdog(std::chrono::seconds limit, std::function<void(Reason)> bite)
 }
 
 Watchdog::~Watchdog() = default;
+
+void Watchdog::allow(std::chrono::seconds limit) {
+  end_ = std::chrono::steady_clock::now() + limit;
+}
 
 } // namespace wetspell::driver

@@ -19,9 +19,12 @@ public:
   Watchdog(const Watchdog&) = delete;
   Watchdog& operator=(const Watchdog&) = delete;
 
+  /// Counts anew, from now.
+  void allow(std::chrono::seconds limit);
   bool hasBitten() const { return bitten_; }
 
 private:
+  std::atomic<std::chrono::steady_clock::time_point> end_;
   std::atomic<bool> bitten_ = false;
   std::jthread thread_;
 };
