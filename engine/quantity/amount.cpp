@@ -165,17 +165,18 @@ std::optional<Unit> unit_here(const Cursor& c, Kind kind, std::size_t& length) {
   return known_unit(word, length);
 }
 
-void read_unit(Cursor& c, Amount& a, Kind kind) {
+bool read_unit(Cursor& c, Amount& a, Kind kind) {
   Cursor ahead = c;
   if (!ahead.skip(' ') && ahead.peek() == '-' && is_letter(ahead.next()))
     ++ahead.at; // 25-inch
   std::size_t length = 0;
   const auto unit = unit_here(ahead, kind, length);
   if (!unit)
-    return;
+    return false;
   c.at = ahead.at + length;
   a.unit = *unit;
   a.typed = *unit != Unit::none;
+  return true;
 }
 
 /// The next smaller unit of a compound and how many of it make one.
@@ -213,6 +214,8 @@ void read_smaller(Cursor& c, Amount& a, Kind kind) {
   const bool comma = ahead.skip(',');
   ahead.skip_space();
   const bool dash = ahead.skip('-');
+  if (dash)
+    ahead.skip_space();
   if (!comma && !dash && ahead.skip("and "))
     ahead.skip_space();
   if (!is_digit(ahead.peek()) && !number_ahead(ahead))
@@ -244,6 +247,14 @@ void read_smaller(Cursor& c, Amount& a, Kind kind) {
 }
 
 } // namespace
+
+bool take_late_unit(Cursor& c, Amount& a, Kind kind) {
+  Cursor ahead = c;
+  if (a.typed || !read_unit(ahead, a, kind) || !a.typed)
+    return false;
+  c = ahead;
+  return true;
+}
 
 bool amount_ahead(Cursor c) {
   c.skip('-');

@@ -22,5 +22,7 @@ bool amount_ahead(Cursor cursor);
 
 /// Reads the amount that starts here. `kind` settles what a sign or a short word stands for ("c", "m").
 Amount read_amount(Cursor& cursor, Kind kind);
+/// The unit of a bare amount when it follows behind a mark: "48+ in". Moves past it only when it is one.
+bool take_late_unit(Cursor& cursor, Amount& amount, Kind kind);
 
 } // namespace wetspell

@@ -9,7 +9,7 @@ namespace wetspell {
 /// `digits` / `scale`, with `scale` a power of ten, when `exact`; otherwise the value itself over 1.
 struct Decimal {
   double digits = 0;
-  double scale = 1;
+  double scale = 1; ///< 1e8 at most
   bool exact = false;
 };
 
@@ -24,10 +24,25 @@ inline Decimal decimal_of(double value) {
     if (!(std::fabs(scaled) < largest))
       break;
     const auto whole = static_cast<double>(static_cast<std::int64_t>(scaled + (scaled < 0 ? -0.5 : 0.5)));
-    if (whole / scale == value)
+    if (scale == 1 ? whole == value : whole / scale == value)
       return {whole, scale, true};
   }
   return {value, 1, false};
+}
+
+/// ((value - zero) * up / down) + new_zero with one rounding wherever the value is a short decimal.
+inline double scaled(const Decimal& d, double zero, double up, double down, double new_zero) {
+  if (zero == 0 && new_zero == 0)
+    return d.digits * up / (d.scale * down);
+  if (!d.exact)
+    return (d.digits - zero) * up / down + new_zero;
+  // Zeros of scales have at most two decimals: with the scale at 100 or more they are whole numbers too.
+  const double more = d.scale < 100 ? 100 / d.scale : 1;
+  const double scale = d.scale * more;
+  const auto whole = [scale](double z) {
+    return static_cast<double>(static_cast<std::int64_t>(z * scale + 0.5));
+  };
+  return ((d.digits * more - whole(zero)) * up + whole(new_zero) * down) / (scale * down);
 }
 
 } // namespace wetspell

@@ -59,10 +59,9 @@ std::optional<double> number_word(std::string_view folded) {
   return std::nullopt;
 }
 
-/// In a column of dates or times a lone measurement is told by name.
+/// In a column of dates, times or answers a lone measurement is told by name.
 Quantity named_stranger(Quantity q, std::string_view folded, Kind kind) {
-  if (q.reason != Reason::date_not_read && q.reason != Reason::time_not_read &&
-      q.reason != Reason::not_yes_or_no && q.reason != Reason::words_after)
+  if (q.status != Status::bad || q.reason == Reason::letter_o || q.reason == Reason::letter_l)
     return q;
   for (const Kind other : {Kind::temperature, Kind::length, Kind::area, Kind::percent}) {
     const Quantity as = read_measure({folded.data()}, other, usual_unit(other));

@@ -5,6 +5,7 @@
 #include "quantity/read_time.hpp"
 #include "quantity/vocabulary.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <optional>
@@ -85,7 +86,8 @@ bool take_word(Cursor& c, Pieces& p) {
 
 /// A time of day behind a whole date: "2026-03-21 14:30", "2026-03-21T14:30:00".
 bool take_time(Cursor& c, Pieces& p) {
-  if (p.count != 3)
+  const auto has_year = [](const Part& part) { return part.digits == 4; };
+  if (p.count != 3 || std::none_of(p.parts.begin(), p.parts.begin() + 3, has_year))
     return false;
   Cursor ahead = c;
   ahead.skip_space();
@@ -114,6 +116,13 @@ bool take_number(Cursor& c, Pieces& p) {
   return true;
 }
 
+/// Why a date does not go on as it does after `count` pieces.
+Reason why_not_date(const Cursor& c, std::size_t count) {
+  if (const Reason letters = letters_for_digits(c, false); letters != Reason::none)
+    return letters;
+  return count > 3 ? Reason::two_values : count == 3 ? Reason::words_after : Reason::date_not_read;
+}
+
 Pieces read_pieces(Cursor c) {
   Pieces p;
   p.about = skip_about(c);
@@ -133,7 +142,7 @@ Pieces read_pieces(Cursor c) {
         p.trouble = Reason::two_values;
     } else if (!is_letter(ch) || !take_word(c, p)) {
       if (!skip_doubt(c, p.about))
-        p.trouble = p.count >= 3 ? Reason::words_after : Reason::date_not_read;
+        p.trouble = why_not_date(c, p.count);
       return p;
     }
   }

@@ -21,6 +21,8 @@ bool walked(Unit unit) {
 Reason why_no_number(Cursor c) {
   if (const Reason letters = letters_for_digits(c, false); letters != Reason::none)
     return letters;
+  if (c.peek() == 'o' && c.next() == '\0')
+    return Reason::letter_o;
   if (c.peek() == '-') {
     Cursor after{c.at + 1};
     if (const Reason letters = letters_for_digits(after, false); letters != Reason::none)
@@ -68,15 +70,20 @@ Reason why_more(Cursor c, const Amount& last) {
                                                                         : Reason::not_a_number;
 }
 
-Quantity measured(double written, double step, Unit unit, bool typed, Status status) {
+Quantity measured(const Decimal& decimal, double written, double step, Unit unit, bool typed, Status status) {
+  const UnitSpec& u = spec(unit);
   Quantity q;
   q.status = status;
   q.written = written;
   q.unit = unit;
   q.unit_typed = typed;
-  q.resolution = static_cast<float>(difference_to_si(step, unit));
-  q.si = q.si_high = to_si(written, unit);
+  q.resolution = static_cast<float>(step * u.numerator) / static_cast<float>(u.denominator);
+  q.si = q.si_high = scaled(decimal, u.zero, u.numerator, u.denominator, 0);
   return q;
+}
+
+Quantity measured(const Amount& a, Status status) {
+  return measured(decimal_of(a.written), a.written, a.step, a.unit, a.typed, status);
 }
 
 /// What cannot be meant, whoever wrote it.
@@ -141,7 +148,7 @@ Quantity one_amount(Amount a, const Marks& marks, Kind kind, Unit assume) {
                         : marks.under ? Status::under
                         : marks.about ? Status::about
                                       : Status::value;
-  Quantity q = measured(a.written, a.step, a.unit, a.typed, status);
+  Quantity q = measured(a, status);
   if (const Reason r = impossible(q, kind); r != Reason::none)
     return bad(r);
   if (status == Status::over)
@@ -160,8 +167,9 @@ Quantity two_amounts(Amount a, Amount b, const Marks& marks, Kind kind, Unit ass
     return paced(a, a.unit, marks, true);
   if (marks.over || marks.under)
     return bad(Reason::two_values);
-  Quantity low = measured(a.written, a.step, a.unit, a.typed || b.typed, Status::range);
-  const Quantity high = measured(b.written, b.step, b.unit, b.typed, Status::range);
+  Quantity low = measured(a, Status::range);
+  low.unit_typed = first.typed || b.typed;
+  const Quantity high = measured(b, Status::range);
   for (const Quantity& q : {low, high})
     if (const Reason r = impossible(q, kind); r != Reason::none)
       return bad(r);
@@ -175,7 +183,7 @@ Quantity two_amounts(Amount a, Amount b, const Marks& marks, Kind kind, Unit ass
 /// 25 ± 1: what is meant lies between 24 and 26.
 Quantity plus_minus(Amount a, Amount b, const Marks& marks, Kind kind, Unit assume) {
   const bool other_unit = a.typed && b.typed && a.unit != b.unit;
-  if (b.written < 0 || other_unit || a.fraction || b.fraction || marks.over || marks.under)
+  if (b.written < 0 || other_unit || a.fraction || marks.over || marks.under)
     return bad(Reason::two_values);
   a.unit = a.typed ? a.unit : b.unit;
   a.typed = a.typed || b.typed;
@@ -184,12 +192,14 @@ Quantity plus_minus(Amount a, Amount b, const Marks& marks, Kind kind, Unit assu
   if (walked(a.unit))
     return bad(Reason::paces_not_one_number);
   // Sum and difference of short decimals, taken on their digits so that 17.8 - 0.3 is 17.5.
-  const double scale = std::max(decimal_of(a.written).scale, decimal_of(b.written).scale);
-  const auto whole = [scale](double v) { return std::nearbyint(v * scale); };
+  const Decimal middle = decimal_of(a.written);
+  const Decimal reach = decimal_of(b.written);
+  const double scale = middle.exact && reach.exact ? std::max(middle.scale, reach.scale) : 1;
+  const auto digits = [scale](const Decimal& d) { return d.digits * (scale / d.scale); };
   Amount low = a;
   Amount high = a;
-  low.written = (whole(a.written) - whole(b.written)) / scale;
-  high.written = (whole(a.written) + whole(b.written)) / scale;
+  low.written = (digits(middle) - digits(reach)) / scale;
+  high.written = (digits(middle) + digits(reach)) / scale;
   return two_amounts(low, high, {}, kind, assume);
 }
 
@@ -207,13 +217,13 @@ Quantity bare_number(double value, Kind kind, Unit assume) {
     return bad(Reason::not_finite);
   if (kind == Kind::count && value != std::floor(value))
     return bad(Reason::not_whole);
-  const Decimal d = decimal_of(value);
   if (walked(assume)) {
     Amount a;
     a.written = value;
     return paced(a, assume, {}, false);
   }
-  return checked(measured(value, d.exact ? 1 / d.scale : 0, assume, false, Status::value), kind);
+  const Decimal d = decimal_of(value);
+  return checked(measured(d, value, d.exact ? 1 / d.scale : 0, assume, false, Status::value), kind);
 }
 
 Quantity read_measure(Cursor c, Kind kind, Unit assume) {
@@ -230,7 +240,7 @@ Quantity read_measure(Cursor c, Kind kind, Unit assume) {
   Amount b;
   Joined joined = Joined::none;
   while (!c.done()) {
-    if (c.skip(' ') || take_after(c, marks, kind))
+    if (c.skip(' ') || take_after(c, marks, kind) || take_late_unit(c, joined == Joined::none ? a : b, kind))
       continue;
     if (joined != Joined::none || (joined = read_joint(c, marks)) == Joined::none)
       return bad(why_more(c, joined == Joined::none ? a : b));

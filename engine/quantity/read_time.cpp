@@ -96,6 +96,8 @@ Reason why_not(const Figures& f, Half half, const Cursor& c) {
     return Reason::time_zone;
   if (const Reason letters = letters_for_digits(c, true); letters != Reason::none)
     return letters;
+  if (c.peek() == ':' && letters_for_digits({c.at + 1}, false) != Reason::none)
+    return letters_for_digits({c.at + 1}, false);
   if (f.point && half == Half::unsaid)
     return Reason::dot_in_time;
   if (!f.hours_said && half == Half::unsaid)

@@ -49,26 +49,39 @@ consteval bool in_order() {
 }
 static_assert(in_order(), "the table of units follows the order of the enum");
 
-bool walked(Unit unit) {
+constexpr bool walked(Unit unit) {
   return unit == Unit::pace || unit == Unit::step;
-}
-
-/// ((value - zero) * up / down) + new_zero with one rounding wherever the value is a short decimal.
-double scaled(double value, double zero, double up, double down, double new_zero) {
-  const Decimal d = decimal_of(value);
-  if (!d.exact)
-    return (value - zero) * up / down + new_zero;
-  if (zero == 0 && new_zero == 0)
-    return d.digits * up / (d.scale * down);
-  // Zeros of scales have at most two decimals: with the scale at 100 or more they are whole numbers too.
-  const double more = d.scale < 100 ? 100 / d.scale : 1;
-  const double scale = d.scale * more;
-  const auto whole = [scale](double z) { return std::nearbyint(z * scale); };
-  return ((d.digits * more - whole(zero)) * up + whole(new_zero) * down) / (scale * down);
 }
 
 constexpr std::array<std::string_view, 9> kind_names{"temperature", "depth", "length", "area", "percent",
                                                      "count",       "date",  "time",   "truth"};
+
+constexpr bool can_be_in(const UnitSpec& u, Kind kind) {
+  switch (kind) {
+  case Kind::temperature:
+  case Kind::area:
+  case Kind::percent:
+  case Kind::length:
+    return u.unit != Unit::none && u.kind == kind;
+  case Kind::depth:
+    return u.kind == Kind::length && !walked(u.unit);
+  case Kind::count:
+  case Kind::date:
+  case Kind::time:
+  case Kind::truth:
+    return u.unit == Unit::none;
+  }
+  return false;
+}
+
+/// can_be_in() for every unit and kind: the reader asks for each cell.
+constexpr auto fitting = [] {
+  std::array<std::array<bool, kind_names.size()>, table.size()> all{};
+  for (std::size_t u = 0; u < table.size(); ++u)
+    for (std::size_t k = 0; k < kind_names.size(); ++k)
+      all[u][k] = can_be_in(table[u], static_cast<Kind>(k));
+  return all;
+}();
 
 } // namespace
 
@@ -86,21 +99,9 @@ std::string_view symbol(Unit unit) {
 }
 
 bool fits(Unit unit, Kind kind) {
-  switch (kind) {
-  case Kind::temperature:
-  case Kind::area:
-  case Kind::percent:
-  case Kind::length:
-    return unit != Unit::none && spec(unit).kind == kind;
-  case Kind::depth:
-    return unit != Unit::none && spec(unit).kind == Kind::length && !walked(unit);
-  case Kind::count:
-  case Kind::date:
-  case Kind::time:
-  case Kind::truth:
-    return unit == Unit::none;
-  }
-  return false;
+  const auto row = static_cast<std::size_t>(unit);
+  const auto column = static_cast<std::size_t>(kind);
+  return row < fitting.size() && column < fitting[row].size() && fitting[row][column];
 }
 
 Unit usual_unit(Kind kind) {
@@ -130,7 +131,7 @@ double convert(double value, Unit from, Unit to) {
   const UnitSpec& b = spec(to);
   if (a.kind != b.kind || walked(from) != walked(to))
     return nothing;
-  return scaled(value, a.zero, a.numerator * b.denominator, a.denominator * b.numerator, b.zero);
+  return scaled(decimal_of(value), a.zero, a.numerator * b.denominator, a.denominator * b.numerator, b.zero);
 }
 
 double to_si(double value, Unit unit) {
@@ -139,7 +140,7 @@ double to_si(double value, Unit unit) {
   const UnitSpec& u = spec(unit);
   if (u.numerator == u.denominator && u.zero == 0)
     return value;
-  return scaled(value, u.zero, u.numerator, u.denominator, 0);
+  return scaled(decimal_of(value), u.zero, u.numerator, u.denominator, 0);
 }
 
 double from_si(double si, Unit unit) {
@@ -148,21 +149,21 @@ double from_si(double si, Unit unit) {
   const UnitSpec& u = spec(unit);
   if (u.numerator == u.denominator && u.zero == 0)
     return si;
-  return scaled(si, 0, u.denominator, u.numerator, u.zero);
+  return scaled(decimal_of(si), 0, u.denominator, u.numerator, u.zero);
 }
 
 double difference_to_si(double difference, Unit unit) {
   if (walked(unit))
     return nothing;
   const UnitSpec& u = spec(unit);
-  return scaled(difference, 0, u.numerator, u.denominator, 0);
+  return scaled(decimal_of(difference), 0, u.numerator, u.denominator, 0);
 }
 
 double difference_from_si(double si, Unit unit) {
   if (walked(unit))
     return nothing;
   const UnitSpec& u = spec(unit);
-  return scaled(si, 0, u.denominator, u.numerator, 0);
+  return scaled(decimal_of(si), 0, u.denominator, u.numerator, 0);
 }
 
 std::string_view name(Kind kind) {
