@@ -30,10 +30,12 @@ struct Finding {
   std::string advice;
   std::vector<Change> changes; ///< the proposed replacement, cell by cell; empty: none
   std::string key;    ///< same rule, record and values behind it: same key; anything else: another one
-  std::string answer; ///< given in an earlier run and still valid; empty: open
+  std::string answer; ///< given in an earlier run to the same values; empty: none
   std::string note;   ///< the person's note to the answer
+  bool settled =
+      false; ///< answered `right as it is`: "corrected" with the same values behind it is not yet so
 
-  [[nodiscard]] bool open() const { return answer.empty(); }
+  [[nodiscard]] bool open() const { return !settled; }
 };
 
 struct Tally {
@@ -43,7 +45,7 @@ struct Tally {
 
 struct CheckReport {
   std::size_t rows_checked = 0;  ///< rows of pools, people, visits and life counts that hold something
-  std::vector<Finding> findings; ///< by sheet, row, level
+  std::vector<Finding> findings; ///< by table, row, level
   std::vector<Tally> tallies;    ///< in the order of rules()
   std::size_t open_fix = 0, open_ask = 0, open_note = 0, answered = 0;
   bool cancelled = false; ///< stopped by the person; findings so far are kept

@@ -1,6 +1,7 @@
 // A rule: what must hold, how much it matters, and the function that looks.
 #pragma once
 
+#include "check/nearest.hpp"
 #include "season/derive.hpp"
 #include "season/season.hpp"
 
@@ -41,7 +42,14 @@ struct Proposal {
   Cell content;
 };
 
-/// What a rule has to say about one row. Messages are one or two plain sentences with the numbers read.
+/// What a rule has to say about one row.
+///
+/// One mistake is reported once: rules run in the order of rules(), identity and time before all others, and
+/// rules about one row before those that compare rows. A cell to which an earlier rule has already pointed
+/// with `fix` or `ask` is in doubt; a later doubt that points to it or rests on it (`field`, `behind`, of
+/// this row or of `other_row`) is dropped and counted as undecided. So the more specific rule stands first.
+///
+/// Messages are one or two plain sentences with the numbers read.
 struct Doubt {
   Field field;                            ///< the cell to look at
   std::string message;                    ///< what was read and what makes it doubtful, with both numbers
@@ -64,8 +72,21 @@ struct SeasonView {
   std::vector<std::vector<std::uint32_t>>
       person_visits; ///< per person: visits with a readable date, in time order
 
+  static constexpr std::uint32_t nowhere = 0xFFFFFFFF;
+  std::vector<std::uint32_t> pool_twin, person_twin; ///< another row with the same code, or nowhere
+  NearestWord pool_codes, person_codes;              ///< person: code 2i, name 2i + 1
+  std::vector<std::uint32_t> place_in_pool;          ///< per visit: its place in its pool's list, or nowhere
+
   explicit SeasonView(const Season& s);
   [[nodiscard]] const Visit& visit(std::uint32_t index) const { return season.visits[index]; }
+  /// Index of a record that is an element of its vector of the season.
+  [[nodiscard]] std::uint32_t index(const Visit& visit) const {
+    return static_cast<std::uint32_t>(&visit - season.visits.data());
+  }
+  /// The pool's visit before or after this one in time; null when there is none.
+  [[nodiscard]] const Visit* before(const Visit& visit) const;
+  [[nodiscard]] const Visit* after(const Visit& visit) const;
+  [[nodiscard]] const DerivedVisit& derived_of(const Visit& visit) const { return derived[index(visit)]; }
 };
 
 // A rule's function returns what it found; when that is `fails` it has added at least one Doubt.

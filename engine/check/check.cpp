@@ -1,0 +1,290 @@
+#include "check/check.hpp"
+
+#include "check/marks.hpp"
+
+#include <algorithm>
+#include <tuple>
+#include <unordered_map>
+
+namespace wetspell {
+
+namespace {
+
+bool runnable(const Season& season, const RuleSpec& rule) {
+  return std::all_of(rule.needs.begin(), rule.needs.end(), [&](Field field) { return season.has(field); });
+}
+
+template <class Function> struct Ready {
+  std::size_t rule;
+  Function look;
+};
+
+/// One run of all rules. Identity and time come first, then everything else, each in the order: single rows,
+/// rows that follow each other, the whole season.
+class Run {
+public:
+  Run(const Season& season, const CheckOptions& options)
+      : season_(season), options_(options), marks_(season) {
+    for (const GivenAnswer& given : options.answers)
+      answers_.insert_or_assign(given.key, &given);
+    report_.rows_checked =
+        season.pools.size() + season.people.size() + season.visits.size() + season.life.size();
+    report_.tallies.resize(rules().size());
+  }
+
+  CheckReport report() {
+    if (!told(0)) {
+      const SeasonView view(season_);
+      count_steps(view);
+      stage(view, [](const RuleSpec& rule) { return rule.family == Family::identity; });
+      stage(view, [](const RuleSpec& rule) { return rule.family != Family::identity; });
+    }
+    finish();
+    return std::move(report_);
+  }
+
+private:
+  template <class Chosen> void stage(const SeasonView& view, Chosen chosen) {
+    singles<PoolRule>(view, chosen, TableKind::pools, season_.pools);
+    singles<PersonRule>(view, chosen, TableKind::people, season_.people);
+    singles<VisitRule>(view, chosen, TableKind::visits, season_.visits);
+    singles<LifeRule>(view, chosen, TableKind::life, season_.life);
+    following_visits(view, ready<FollowingRule>(chosen, visits_that_follow(view)));
+    following_life(view, ready<FollowingLifeRule>(chosen, season_.life.size()));
+    whole_season(view, ready<SeasonRule>(chosen, season_.visits.size()));
+  }
+
+  /// The chosen rules of one kind that can run; the others are counted for `rows` rows.
+  template <class Function, class Chosen>
+  std::vector<Ready<Function>> ready(const Chosen& chosen, std::size_t rows) {
+    std::vector<Ready<Function>> list;
+    for (std::size_t i = 0; i < rules().size(); ++i) {
+      const RuleSpec& rule = rules()[i];
+      if (!chosen(rule) || !std::holds_alternative<Function>(rule.look))
+        continue;
+      if (runnable(season_, rule))
+        list.push_back({i, std::get<Function>(rule.look)});
+      else
+        report_.tallies[i].could_not_run += rows;
+    }
+    return list;
+  }
+
+  template <class Function, class Chosen, class Records>
+  void singles(const SeasonView& view, const Chosen& chosen, TableKind table, const Records& records) {
+    const auto list = ready<Function>(chosen, records.size());
+    for (std::uint32_t i = 0; i < records.size() && !report_.cancelled; ++i) {
+      for (const auto& one : list)
+        take(one.rule, {table, i}, one.look(view, records[i], doubts_), doubts_);
+      step();
+    }
+  }
+
+  /// Visits of a known pool and day that are not that pool's first.
+  static std::size_t visits_that_follow(const SeasonView& view) {
+    return static_cast<std::size_t>(
+        std::count_if(view.place_in_pool.begin(), view.place_in_pool.end(),
+                      [](std::uint32_t place) { return place != 0 && place != SeasonView::nowhere; }));
+  }
+
+  void following_visits(const SeasonView& view, const std::vector<Ready<FollowingRule>>& list) {
+    if (list.empty())
+      return;
+    for (const auto& visits : view.pool_visits) {
+      for (std::size_t i = 0; i < visits.size() && !report_.cancelled; ++i) {
+        for (const auto& one : list)
+          if (i > 0)
+            take(one.rule, {TableKind::visits, visits[i]},
+                 one.look(view, view.visit(visits[i - 1]), view.visit(visits[i]), doubts_), doubts_, true);
+        step();
+      }
+    }
+    // A visit whose pool or day cannot be told follows nothing that could be named.
+    for (std::uint32_t i = 0; i < season_.visits.size(); ++i)
+      if (view.place_in_pool[i] == SeasonView::nowhere)
+        for (const auto& one : list)
+          ++report_.tallies[one.rule].undecided;
+  }
+
+  void following_life(const SeasonView& view, const std::vector<Ready<FollowingLifeRule>>& list) {
+    if (list.empty())
+      return;
+    std::size_t placed = 0;
+    std::unordered_map<std::uint64_t, std::uint32_t> last; // species and form to its latest count
+    for (const auto& counts : view.pool_life) {
+      last.clear();
+      for (const std::uint32_t i : counts) {
+        if (report_.cancelled)
+          return;
+        const LifeCount& now = season_.life[i];
+        if (!now.species.known())
+          continue;
+        ++placed;
+        const std::uint64_t what = static_cast<std::uint64_t>(now.species.index) << 16 |
+                                   static_cast<std::uint16_t>(now.seen_as.index);
+        if (const auto [before, first] = last.try_emplace(what, i); !first) {
+          for (const auto& one : list)
+            take(one.rule, {TableKind::life, i}, one.look(view, season_.life[before->second], now, doubts_),
+                 doubts_, true);
+          before->second = i;
+        }
+        step();
+      }
+    }
+    for (const auto& one : list)
+      report_.tallies[one.rule].undecided += season_.life.size() - placed;
+  }
+
+  void whole_season(const SeasonView& view, const std::vector<Ready<SeasonRule>>& list) {
+    std::vector<RowVerdict> verdicts;
+    for (const auto& one : list) {
+      if (report_.cancelled)
+        return;
+      verdicts.clear();
+      one.look(view, verdicts);
+      for (RowVerdict& row : verdicts)
+        take(one.rule, {TableKind::visits, row.visit}, row.outcome, row.doubts);
+      step(season_.visits.size());
+    }
+  }
+
+  /// Counts the outcome and turns what is left of the doubts into findings.
+  void take(std::size_t rule, RecordAt at, Outcome outcome, Doubts& doubts, bool own_marks_too = false) {
+    Tally& tally = report_.tallies[rule];
+    switch (outcome) {
+    case Outcome::holds:
+      ++tally.holds;
+      return;
+    case Outcome::undecided:
+      ++tally.undecided;
+      return;
+    case Outcome::could_not_run:
+      ++tally.could_not_run;
+      return;
+    case Outcome::fails:
+      break;
+    }
+    std::erase_if(doubts, [&](const Doubt& doubt) { return marks_.cover(at, doubt, rule, own_marks_too); });
+    ++(doubts.empty() ? tally.undecided : tally.fails);
+    for (Doubt& doubt : doubts) {
+      marks_.add(at, doubt, rule, rules()[rule].level);
+      add_finding(rules()[rule], at, doubt);
+    }
+    doubts.clear();
+  }
+
+  [[nodiscard]] Place place_of(RecordAt at, Field field) const {
+    if (auto place = season_.place(field, row_of(season_, at)))
+      return *place;
+    // No column for the field: the row's first cell is the nearest that can be looked at.
+    const Located& located = season_.where(at.table);
+    return located.table->place(located.first_row + row_of(season_, at), 0);
+  }
+
+  void add_finding(const RuleSpec& rule, RecordAt at, Doubt& doubt) {
+    const RecordAt cell_at = holder(season_, at, doubt.field).value_or(at);
+    Finding finding;
+    finding.rule = &rule;
+    finding.table = cell_at.table;
+    finding.field = doubt.field;
+    finding.record = cell_at.record;
+    finding.place = place_of(cell_at, doubt.field);
+    finding.value = to_text(cell_of(season_, cell_at, doubt.field));
+    finding.key = fingerprint(season_, rule, at, doubt);
+    finding.message = std::move(doubt.message);
+    finding.advice = doubt.advice.empty() ? std::string(rule.advice) : std::move(doubt.advice);
+    for (const Proposal& proposal : doubt.proposals)
+      if (const auto where = holder(season_, at, proposal.field); where && season_.has(proposal.field))
+        finding.changes.push_back({place_of(*where, proposal.field), proposal.content});
+    if (const auto given = answers_.find(finding.key); given != answers_.end()) {
+      finding.answer = given->second->answer;
+      finding.note = given->second->note;
+      finding.settled = choice_from(finding.answer, answer_words()).is(AnswerWord::right_as_it_is);
+    }
+    report_.findings.push_back(std::move(finding));
+  }
+
+  void count_steps(const SeasonView&) {
+    const auto season_rules = std::count_if(rules().begin(), rules().end(), [](const RuleSpec& rule) {
+      return std::holds_alternative<SeasonRule>(rule.look);
+    });
+    const std::size_t visits = season_.visits.size(), life = season_.life.size();
+    steps_ = 2 * (season_.pools.size() + season_.people.size() + visits + life) + visits + life +
+             static_cast<std::size_t>(season_rules) * visits;
+  }
+
+  void step(std::size_t by = 1) {
+    constexpr std::size_t often = 1024;
+    const std::size_t before = done_ / often;
+    done_ += by;
+    if (done_ / often != before)
+      told(std::min(1.0, static_cast<double>(done_) / static_cast<double>(std::max<std::size_t>(steps_, 1))));
+  }
+
+  /// Tells the caller how far the run is; true when it wants to stop.
+  bool told(double share) {
+    if (options_.progress && !options_.progress(share))
+      report_.cancelled = true;
+    return report_.cancelled;
+  }
+
+  void finish() {
+    std::stable_sort(report_.findings.begin(), report_.findings.end(),
+                     [](const Finding& a, const Finding& b) {
+                       return std::tuple(a.table, a.place.row, a.rule->level) <
+                              std::tuple(b.table, b.place.row, b.rule->level);
+                     });
+    for (const Finding& finding : report_.findings) {
+      if (!finding.open())
+        ++report_.answered;
+      else if (finding.rule->level == Level::fix)
+        ++report_.open_fix;
+      else if (finding.rule->level == Level::ask)
+        ++report_.open_ask;
+      else
+        ++report_.open_note;
+    }
+    if (!report_.cancelled)
+      told(1);
+  }
+
+  const Season& season_;
+  const CheckOptions& options_;
+  Marks marks_;
+  std::unordered_map<std::string_view, const GivenAnswer*> answers_;
+  CheckReport report_;
+  Doubts doubts_; // one for all calls: rules that hold cost no allocation
+  std::size_t steps_ = 0, done_ = 0;
+};
+
+} // namespace
+
+CheckReport check(const Season& season, const CheckOptions& options) {
+  return Run(season, options).report();
+}
+
+std::string doubts_in_words(const SeasonView& view, std::uint32_t visit) {
+  Marks marks(view.season);
+  Doubts doubts;
+  std::string words;
+  const RecordAt at{TableKind::visits, visit};
+  for (std::size_t i = 0; i < rules().size(); ++i) {
+    const RuleSpec& rule = rules()[i];
+    const auto* look = std::get_if<VisitRule>(&rule.look);
+    if (look == nullptr || (rule.scope != Scope::reading && rule.scope != Scope::visit) ||
+        !runnable(view.season, rule))
+      continue;
+    doubts.clear();
+    if ((*look)(view, view.visit(visit), doubts) != Outcome::fails)
+      continue;
+    std::erase_if(doubts, [&](const Doubt& doubt) { return marks.cover(at, doubt, i, false); });
+    for (const Doubt& doubt : doubts) {
+      marks.add(at, doubt, i, rule.level);
+      words += words.empty() ? "" : " ";
+      words += doubt.message;
+    }
+  }
+  return words;
+}
+
+} // namespace wetspell
