@@ -1,0 +1,90 @@
+#include "function/argument.hpp"
+
+#include "season/choice.hpp"
+
+namespace wetspell {
+
+Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const Argument& argument,
+                                          Unit assume) {
+  return number_in(parameter, argument.cells.front(), assume);
+}
+
+Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const Cell& cell, Unit assume) {
+  if (cell.empty()) {
+    return std::optional<Quantity>{};
+  }
+  if (cell.kind == CellKind::error) {
+    return refusal::error_in_cell(parameter, cell);
+  }
+  const Quantity quantity = read(cell, {.kind = parameter.kind, .assume = assume});
+  if (quantity.status == Status::blank || quantity.status == Status::missing) {
+    return std::optional<Quantity>{};
+  }
+  if (!quantity.has_value()) {
+    return refusal::not_one_number(parameter, cell, quantity, parameter.kind);
+  }
+  return std::optional<Quantity>{quantity};
+}
+
+bool option_left_out(const Argument& argument) {
+  return argument.blank() || (argument.single() && argument.cells.front().kind == CellKind::number &&
+                              argument.cells.front().number == 0);
+}
+
+Unit unit_or(const Argument& argument, Unit standard) {
+  if (option_left_out(argument)) {
+    return standard;
+  }
+  return unit_named(argument.cells.front().text).value_or(standard);
+}
+
+Result<CountedAs> counted_as(const ParameterSpec& parameter, const Argument& argument) {
+  if (option_left_out(argument)) {
+    return CountedAs::paces;
+  }
+  const Cell& cell = argument.cells.front();
+  const Choice choice = choice_from(to_text(cell), counting_way_words());
+  if (!choice.chosen()) {
+    return refusal::not_a_word(parameter, cell, "paces, steps");
+  }
+  return choice.is(CountingWay::steps) ? CountedAs::steps : CountedAs::paces;
+}
+
+Result<ClassTable> classes_or(const ParameterSpec& parameter, const Argument& argument,
+                              const ClassTable& standard) {
+  if (option_left_out(argument)) {
+    return standard;
+  }
+  if (argument.single()) {
+    return refusal::not_a_table(parameter);
+  }
+  return class_table_from(argument.cells, argument.columns, standard);
+}
+
+Result<Value> class_label(const ParameterSpec& parameter, const Argument& reading, Unit assume,
+                          const ClassTable& table) {
+  const Cell& cell = reading.cells.front();
+  if (cell.empty()) {
+    return Value{};
+  }
+  if (cell.kind == CellKind::error) {
+    return refusal::error_in_cell(parameter, cell);
+  }
+  const Quantity quantity = read(cell, {.kind = parameter.kind, .assume = assume});
+  if (quantity.status == Status::blank) {
+    return Value{};
+  }
+  if (quantity.status == Status::missing) {
+    return Value{Cell::of_text(table.not_known)};
+  }
+  if (quantity.status == Status::bad) {
+    return refusal::not_one_number(parameter, cell, quantity, parameter.kind);
+  }
+  const auto index = classify(table, quantity);
+  if (!index) {
+    return index.error();
+  }
+  return Value{Cell::of_text(table.rows[index.value()].label)};
+}
+
+} // namespace wetspell

@@ -1,0 +1,38 @@
+// What the functions share when they look at their arguments.
+#pragma once
+
+#include "function/refusal.hpp"
+#include "measure/class_table.hpp"
+#include "measure/pacing.hpp"
+#include "quantity/read.hpp"
+
+#include <optional>
+
+namespace wetspell {
+
+/// A reading's one number in SI, or nothing when the cell is blank or says that it was not measured.
+Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const Argument& argument,
+                                          Unit assume);
+/// The same for one cell among several.
+Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const Cell& cell, Unit assume);
+
+/// The unit an option names, or `standard` when it is left out or its cell is blank. The runner has checked
+/// it.
+Unit unit_or(const Argument& argument, Unit standard);
+
+/// "paces" or "steps"; paces when left out.
+Result<CountedAs> counted_as(const ParameterSpec& parameter, const Argument& argument);
+
+/// The class table given as a range, or `standard` when it is left out.
+Result<ClassTable> classes_or(const ParameterSpec& parameter, const Argument& argument,
+                              const ClassTable& standard);
+
+/// The label of the class in which a reading lies; blank for a blank, the label for "not known" when the cell
+/// says so.
+Result<Value> class_label(const ParameterSpec& parameter, const Argument& reading, Unit assume,
+                          const ClassTable& table);
+
+/// An option's blank: left out, a blank cell, or the zero into which a sheet turns a blank cell here.
+bool option_left_out(const Argument& argument);
+
+} // namespace wetspell

@@ -1,0 +1,65 @@
+// POOL.MEANOFTHREE
+#include "function/three_readings.hpp"
+
+namespace wetspell {
+
+namespace {
+
+Result<Value> evaluate(std::span<const Argument> arguments) {
+  const Unit unit = unit_or(arguments[1], Unit::fahrenheit);
+  const Unit result = unit_or(arguments[2], unit);
+  const auto readings = three_readings(arguments[0], unit);
+  if (!readings) {
+    return readings.error();
+  }
+  if (!readings.value()) {
+    return Value{};
+  }
+  return Value{Cell::of_number(from_si(readings.value()->mean, result))};
+}
+
+} // namespace
+
+FunctionSpec mean_of_three_function() {
+  return {
+      .name = "POOL.MEANOFTHREE",
+      .method = "meanOfThree",
+      .category = "Statistical",
+      .summary = "Mean water temperature of a visit from its three readings",
+      .parameters = {three_readings_parameter(),
+                     {.name = "unit",
+                      .takes = Takes::unit,
+                      .kind = Kind::temperature,
+                      .help = "Unit of readings typed without one, such as \"°F\" or \"°C\"",
+                      .standard = "°F"},
+                     {.name = "result unit",
+                      .takes = Takes::unit,
+                      .kind = Kind::temperature,
+                      .help = "Unit in which the mean is given",
+                      .standard = "the unit of the readings"}},
+      .blanks =
+          "Blank readings and those said to be not measured are left out of the mean; when all are, the "
+          "result is blank.",
+      .errors = three_readings_errors(),
+      .examples = {{.cells = {{"A1", "62.5"}, {"B1", "63"}, {"C1", "64"}},
+                    .formula = "POOL.MEANOFTHREE(A1:C1)",
+                    .result = "63.1667",
+                    .shows = "three readings in °F"},
+                   {.cells = {{"A1", "62.6"}, {"B1", ""}, {"C1", "19 °C"}},
+                    .formula = "POOL.MEANOFTHREE(A1:C1;\"°F\";\"°C\")",
+                    .result = "18",
+                    .shows = "one reading left out, one in another unit"},
+                   {.cells = {{"A1", ""}, {"A2", ""}, {"A3", ""}},
+                    .formula = "POOL.MEANOFTHREE(A1:A3)",
+                    .result = "",
+                    .shows = "nothing typed yet"},
+                   {.cells = {{"A1", "17.2"}, {"B1", "17.8"}, {"C1", "3 ft"}},
+                    .formula = "POOL.MEANOFTHREE(A1:C1;\"°C\")",
+                    .result = "Err:502",
+                    .shows = "a length among the temperatures"}},
+      .see_also = {"POOL.SPREAD", "POOL.READ"},
+      .evaluate = evaluate,
+  };
+}
+
+} // namespace wetspell

@@ -1,0 +1,116 @@
+// POOL.PACE
+#include "function/argument.hpp"
+
+#include <fmt/format.h>
+
+namespace wetspell {
+
+namespace {
+
+constexpr ParameterSpec course_parameter{
+    .name = "course",
+    .takes = Takes::readings,
+    .kind = Kind::length,
+    .help = "The cell with the taped length of the course, or one such cell for each walk"};
+constexpr ParameterSpec counts_parameter{
+    .name = "counts",
+    .takes = Takes::readings,
+    .kind = Kind::count,
+    .help = "The cells with the counts of one or more walks over the course"};
+constexpr ParameterSpec counted_parameter{
+    .name = "counted",
+    .takes = Takes::word,
+    .help = "\"paces\" when every second step was counted, \"steps\" when every step was",
+    .standard = "paces"};
+
+Result<Value> evaluate(std::span<const Argument> arguments) {
+  const Argument& courses = arguments[0];
+  const Argument& counts = arguments[1];
+  const auto counted = counted_as(counted_parameter, arguments[2]);
+  if (!counted) {
+    return counted.error();
+  }
+  const Unit unit = unit_or(arguments[3], Unit::foot);
+  if (!courses.single() && courses.cells.size() != counts.cells.size()) {
+    return refusal::ranges_differ(course_parameter, courses, counts_parameter, counts);
+  }
+  std::vector<CalibrationRun> runs;
+  for (std::size_t i = 0; i < counts.cells.size(); ++i) {
+    const auto count = number_in(counts_parameter, counts.cells[i], Unit::none);
+    if (!count) {
+      return count.error();
+    }
+    if (!count.value()) {
+      continue;
+    }
+    const auto course = number_in(course_parameter, courses.cells[courses.single() ? 0 : i], unit);
+    if (!course) {
+      return course.error();
+    }
+    if (!course.value()) {
+      return Problem{ProblemKind::not_enough,
+                     fmt::format("walk {} has a count but no length of its course.", i + 1)};
+    }
+    runs.push_back({course.value()->si, count.value()->si});
+  }
+  if (runs.empty()) {
+    return Value{};
+  }
+  const auto pace = pace_from_runs(runs, counted.value());
+  if (!pace) {
+    return pace.error();
+  }
+  return Value{Cell::of_number(from_si(pace.value().pace.value, unit_or(arguments[4], unit)))};
+}
+
+} // namespace
+
+FunctionSpec pace_function() {
+  return {
+      .name = "POOL.PACE",
+      .method = "pace",
+      .category = "Mathematical",
+      .summary = "Length of a person's pace, which is two steps, from walks over a taped course",
+      .parameters = {course_parameter,
+                     counts_parameter,
+                     counted_parameter,
+                     {.name = "unit",
+                      .takes = Takes::unit,
+                      .kind = Kind::length,
+                      .help = "Unit of a course typed without one",
+                      .standard = "ft"},
+                     {.name = "result unit",
+                      .takes = Takes::unit,
+                      .kind = Kind::length,
+                      .help = "Unit in which the pace is given",
+                      .standard = "the unit of the course"}},
+      .blanks = "Walks without a count are left out; when none has one, the result is blank.",
+      .errors = {{ProblemKind::bad_argument, "a course or count cannot be read, is not over 0, or its cell "
+                                             "shows an error; or there are not as many courses as counts"},
+                 {ProblemKind::not_enough, "a walk has a count but its course is blank"}},
+      .examples = {{.cells = {{"A1", "66"}, {"B1", "12"}},
+                    .formula = "POOL.PACE(A1;B1)",
+                    .result = "5.5",
+                    .shows = "12 paces over 66 ft"},
+                   {.cells = {{"A1", "100"}, {"B1", "20"}, {"C1", "19"}, {"D1", ""}},
+                    .formula = "POOL.PACE(A1;B1:D1)",
+                    .result = "5.128",
+                    .shows = "two walks of three: 200 ft in 39 paces"},
+                   {.cells = {{"A1", "20 m"}, {"B1", "26"}},
+                    .formula = "POOL.PACE(A1;B1;\"steps\";\"ft\";\"m\")",
+                    .result = "1.5385",
+                    .shows = "26 single steps over 20 m are 13 paces"},
+                   {.cells = {{"A1", ""}, {"B1", ""}},
+                    .formula = "POOL.PACE(A1;B1)",
+                    .result = "",
+                    .shows = "not walked yet"},
+                   {.cells = {{"A1", ""}, {"B1", "12"}},
+                    .formula = "POOL.PACE(A1;B1)",
+                    .result = "#N/A",
+                    .shows = "the course is missing"}},
+      .see_also = {"POOL.PACEDLENGTH"},
+      .evaluate = evaluate,
+  };
+}
+
+} // namespace wetspell

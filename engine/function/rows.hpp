@@ -1,0 +1,18 @@
+// Rows of a sheet with their headings, and tables beside them, as a season: for the functions that work on
+// rows.
+#pragma once
+
+#include "function/function.hpp"
+#include "season/season.hpp"
+
+namespace wetspell {
+
+ParameterSpec headings_parameter();
+ParameterSpec rows_parameter();
+ParameterSpec tables_parameter();
+
+/// The season that these arguments make: headings, rows of visits, then tables and a word for the units.
+/// The table of visits is the first of the season's sheets; its row 0 holds the headings.
+Result<Season> season_of(std::span<const Argument> arguments);
+
+} // namespace wetspell
