@@ -23,13 +23,38 @@ struct DerivedVisit {
   std::optional<Measured> edge;
 };
 
+/// Uncertainties (standard, rectangular unless said otherwise, in quadrature after GUM 5.1.2; the half-widths
+/// are common practice, no source):
+/// - every reading: the step of its last digit;
+/// - depth by stick, line or an unnamed tool: 1 in either way for soft ground and for finding the deepest
+///   point; by eye: a quarter of the depth;
+/// - length and width by tape: 1 % (standard) for a line that is not straight or not quite the longest; by
+///   eye: a quarter; already turned into a length from paces: 5 % (standard);
+/// - "about": a tenth of the value more.
+/// Depth: as typed; 0 where the water column says no standing water and no depth is typed (its uncertainty is
+/// then not known, 0). The depth class follows from the depth; ranges and "over 48" have a class too.
+/// Area and edge: errors of length and width are correlated as far as one person's pace serves both.
 DerivedVisit derive(const Season& season, const Visit& visit);
 
-/// A visit's length or width in metres with its uncertainty: taped as typed, paced by the pace of `paced_by`
-/// (or of the visit's person). Refuses in words: no calibration, a range, unreadable.
+/// How many paces or steps a length or width is, if it is a count: "12 paces", or a bare number where the
+/// visit says that its size was found by paces (then counted in the person's own way).
+struct LineCount {
+  double count = 0;
+  CountedAs counted = CountedAs::paces;
+};
+std::optional<LineCount> line_count(const Season& season, const Visit& visit, const Quantity& typed);
+
+/// The person whose paces a visit's are: `paced_by`, or the visit's person when that is blank.
+Ref pacer(const Visit& visit);
+
+/// A visit's length or width in metres with its uncertainty: taped as typed, a count times the pace of
+/// pacer(). Refuses in words: no calibration, a range, unreadable (bad_argument); blank, not measured
+/// (not_enough).
 Result<Measured> line_length(const Season& season, const Visit& visit, const Quantity& typed);
 
-/// The cell a derived field shows, in the season's units, rounded as a field sheet would; empty for nothing.
+/// The cell a derived field shows, in season.unit(field), empty for nothing. Rounded to nearest, ties to
+/// even: temperatures, depths and lengths to the decimals in which messages print that unit, areas to three
+/// digits.
 Cell derived_cell(const Season& season, const DerivedVisit& derived, Field field);
 
 } // namespace wetspell
