@@ -201,7 +201,7 @@ std::string_view unit_word_near(std::string_view word) {
       continue;
     if (!near.empty() && meaning != unit)
       return {};
-    near = near.empty() ? known : near;
+    near = known.size() > near.size() ? known : near; // the plural rather than the singular of "inchs"
     unit = meaning;
   }
   return near;
