@@ -46,10 +46,10 @@ constexpr std::array joined{
     ChoiceWord{"a ditch or culvert", "ditch|culvert|a ditch|a culvert|drain|pipe|canal"},
 };
 constexpr std::array edge_seen{
-    ChoiceWord{"all of it", "all|whole|the whole edge|whole edge|entire|100%|100"},
-    ChoiceWord{"most of it", "most|more than half|nearly all|75%|75"},
-    ChoiceWord{"about half", "half|50%|50"},
-    ChoiceWord{"less than half", "less|little|a little|part|some|under half|25%|25"},
+    ChoiceWord{"all of it", "all|whole|the whole edge|whole edge|entire|100%"},
+    ChoiceWord{"most of it", "most|more than half|nearly all|75%"},
+    ChoiceWord{"about half", "half|50%"},
+    ChoiceWord{"less than half", "less|little|a little|part|some|under half|25%"},
 };
 constexpr std::array counting_way{
     ChoiceWord{"paces", "pace|double steps|double step|two steps|strides"},

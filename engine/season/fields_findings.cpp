@@ -12,7 +12,7 @@ std::span<const FieldSpec> finding_fields() {
           {Field::finding_where, "where", "Where", "Cell", "Sheet, column and row of the cell to look at."})),
       checked(in.text({Field::finding_pool, "pool", "Pool", "", "The pool of the row."})),
       checked(in.text({Field::finding_date, "date", "Date", "", "The date of the row."})),
-      checked(in.text({Field::finding_person, "person", "Person", "", "Whom to ask."})),
+      checked(in.text({Field::finding_person, "person", "Person", "", "The person to ask about it."})),
       checked(in.text({Field::finding_value, "value", "What stands there", "", "The cell as it was typed."})),
       checked(in.text({Field::finding_message, "message", "What is doubtful", "",
                        "What was read and what makes it doubtful."})),

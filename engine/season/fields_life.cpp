@@ -6,7 +6,7 @@ std::span<const FieldSpec> life_fields() {
   constexpr FieldMaker in{TableKind::life};
   static const FieldSpec table[] = {
       required(in.make({Field::life_pool, "pool", "Pool",
-                        "Pool code|Pool ID|Pool number|Pool no|Pool #|Site|Site code|Site ID",
+                        "Pool code|Pool ID|Pool number|Pool no|Site|Site code|Site ID",
                         "The pool's code as in the table of pools. Example: B07"},
                        FieldType::pool_ref, &LifeCount::pool)),
       required(in.quantity({Field::life_date, "date", "Date", "Day|Date counted|Count date|Visit date",

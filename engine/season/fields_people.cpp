@@ -35,7 +35,7 @@ std::span<const FieldSpec> person_fields() {
                   Kind::count, &Person::run_3),
       in.quantity({Field::person_run_4, "run_4", "Run 4", "Fourth run|Count 4|Paces 4|Walk 4", run_help},
                   Kind::count, &Person::run_4),
-      derived(in.quantity({Field::person_pace, "pace", "Pace (worked out)", "Pace|Pace length|Length of pace",
+      derived(in.quantity({Field::person_pace, "pace", "Pace worked out", "Pace|Pace length|Length of pace",
                            "Length of one pace (two steps): the course divided by the counts."},
                           Kind::length)),
       derived(in.quantity({Field::person_pace_uncertainty, "pace_uncertainty", "Pace give or take",

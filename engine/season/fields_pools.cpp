@@ -6,7 +6,7 @@ std::span<const FieldSpec> pool_fields() {
   constexpr FieldMaker in{TableKind::pools};
   static const FieldSpec table[] = {
       required(in.make({Field::pool_code, "pool", "Pool code",
-                        "Pool|Code|Pool ID|Pool number|Pool no|Pool #|Site|Site code|Site ID",
+                        "Pool|Code|Pool ID|Pool number|Pool no|Site|Site code|Site ID",
                         "A short code of your own, the same in every table. Example: B07"},
                        FieldType::key, &Pool::code)),
       in.text({Field::pool_name, "name", "Pool name", "Name|Name of pool|Site name",
@@ -23,7 +23,7 @@ std::span<const FieldSpec> pool_fields() {
                    "How much of the ground within a stone's throw of the edge is forest, in per cent. "
                    "Example: 80"},
                   Kind::percent),
-      in.text({Field::pool_owner, "owner", "Owner", "Land owner|Landowner|Owned by",
+      in.text({Field::pool_owner, "owner", "Owner", "Land owner|Owned by",
                "Who owns the land, as the programme needs to know it. May stay blank."}),
       in.choice({Field::pool_permission, "permission", "Permission",
                  "Permission given|Access|Access permission|Permit|Owner agrees",

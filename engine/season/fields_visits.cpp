@@ -7,7 +7,7 @@ std::span<const FieldSpec> visit_fields() {
   constexpr FieldMaker in{TableKind::visits};
   static const FieldSpec table[] = {
       required(in.make({Field::visit_pool, "pool", "Pool",
-                        "Pool code|Pool ID|Pool number|Pool no|Pool #|Site|Site code|Site ID",
+                        "Pool code|Pool ID|Pool number|Pool no|Site|Site code|Site ID",
                         "The pool's code as in the table of pools. Example: B07"},
                        FieldType::pool_ref, &Visit::pool)),
       required(in.quantity({Field::visit_date, "date", "Date", "Day|Visit date|Date of visit|Survey date",
@@ -76,7 +76,7 @@ std::span<const FieldSpec> visit_fields() {
                  "With what the depth was read: stick, weighted line, or by eye."},
                 depth_tool_words(), &Visit::depth_tool),
       in.quantity({Field::visit_fill, "fill", "Full",
-                   "Fill|Percent full|Pct full|Per cent full|Fullness|Percent fill|How full|Percent of basin",
+                   "Fill|Percent full|Pct full|Fullness|Percent fill|How full|Percent of basin",
                    "How full the basin is, in per cent of what it can hold when water stands to its highest "
                    "mark. Example: 60"},
                   Kind::percent, &Visit::fill),
@@ -91,9 +91,11 @@ std::span<const FieldSpec> visit_fields() {
       in.quantity({Field::visit_width, "width", "Width", "Pool width|Widest line|Width of water",
                    "Width of the water at its widest, across the longest line. Example: 31, or 6 paces"},
                   Kind::length, &Visit::width),
-      in.choice({Field::visit_size_tool, "size_tool", "Size by", "Size tool|Size measured by|Size method",
-                 "With what length and width were read: tape, paces, or by eye."},
-                size_tool_words(), &Visit::size_tool),
+      in.choice(
+          {Field::visit_size_tool, "size_tool", "Size by", "Size tool|Size measured by|Size method",
+           "With what length and width were read: tape, paces, or by eye. With paces, numbers without a unit "
+           "are counts of your paces (or steps)."},
+          size_tool_words(), &Visit::size_tool),
       in.make({Field::visit_paced_by, "paced_by", "Paced by", "Pacer|Who paced|Paces of",
                "Code of the person whose paces these are. Blank: the person of the visit."},
               FieldType::person_ref, &Visit::paced_by),
@@ -117,9 +119,10 @@ std::span<const FieldSpec> visit_fields() {
                "Numbers or file names of your pictures. Example: 114-118"}),
       in.text({Field::visit_notes, "notes", "Notes", "Note|Remarks|Comments|Comment|Visit notes",
                "Anything that the columns have no place for."}),
-      derived(in.quantity({Field::visit_mean, "mean", "Mean temperature (worked out)", "Mean worked out",
-                           "Mean of the temperatures that were read."},
-                          Kind::temperature)),
+      derived(
+          in.quantity({Field::visit_mean, "mean", "Mean of readings", "Mean worked out|Mean of temperatures",
+                       "Mean of the temperatures that were read."},
+                      Kind::temperature)),
       derived(
           in.quantity({Field::visit_spread, "spread", "Spread of temperatures", "Spread|Temperature spread",
                        "Highest reading less the lowest; needs two readings."},

@@ -41,6 +41,7 @@ TEST(Fields, HaveOneMeaningToAHeadingInATable) {
             << t.name << ": " << heading;
       };
       add(s.heading);
+      EXPECT_EQ(s.heading.find('('), std::string_view::npos) << s.heading; // brackets are for units
       for_each_part(s.also, add);
     }
   }
@@ -63,8 +64,7 @@ TEST(Fields, SayWhereTypedReadingsAreKept) {
     EXPECT_EQ(s.type == FieldType::choice, s.choices != nullptr) << s.name;
     const bool kept = !std::holds_alternative<std::monostate>(s.member);
     EXPECT_FALSE(kept && s.role != Role::typed) << s.name;
-    const bool reading =
-        s.table == TableKind::visits && s.role == Role::typed && s.type != FieldType::text;
+    const bool reading = s.table == TableKind::visits && s.role == Role::typed && s.type != FieldType::text;
     EXPECT_TRUE(kept || !reading) << s.name;
   }
 }
