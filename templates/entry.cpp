@@ -1,0 +1,214 @@
+#include "entry.hpp"
+
+#include "formula.hpp"
+#include "layout.hpp"
+#include "limit_cells.hpp"
+
+#include <fmt/format.h>
+
+#include <utility>
+
+namespace wetspell::workbook {
+namespace {
+
+std::string formula_condition(const std::string& formula) {
+  return fmt::format("of:is-true-formula({})", formula);
+}
+
+/// Holds for every text, which the engine reads, and for numbers that meet `test`.
+std::string text_or(const std::string& cell, const std::string& test) {
+  return formula_condition(fmt::format("OR(ISTEXT({0});{1})", cell, test));
+}
+
+std::string one_of_range(const std::string& range) {
+  return fmt::format("of:cell-content-is-in-list([{}])", range);
+}
+
+std::string one_of(const std::vector<std::string>& words) {
+  std::string list;
+  for (const std::string& word : words)
+    list += (list.empty() ? "" : ";") + text_literal(word);
+  return fmt::format("of:cell-content-is-in-list({})", list);
+}
+
+void let_choose(EntryCheck& check, std::string condition, std::string refusal) {
+  check.condition = std::move(condition);
+  check.list = true;
+  check.refusal = std::move(refusal);
+}
+
+std::string other_table(const FieldSpec& field, Field key) {
+  return fmt::format(
+      "\"{}\" takes what stands in \"{}\" on the sheet {}. Add it there first, or keep what you "
+      "typed and let the check ask.",
+      field.heading, spec(key).heading, spec(spec(key).table).sheet);
+}
+
+void limit_number(EntryCheck& check, const FieldSpec& field, const std::string& cell) {
+  switch (field.kind) {
+  case Kind::temperature:
+    check.condition =
+        text_or(cell, fmt::format("AND({0}>={1};{0}<={2})", cell,
+                                  limit_in_sheet(Limit::temperature_lowest, "unit_temperature"),
+                                  limit_in_sheet(Limit::temperature_highest, "unit_temperature")));
+    check.refusal = "Water is not as cold or as warm as that. Was it read in the other unit? Write the unit "
+                    "behind the number, or keep it and let the check ask.";
+    break;
+  case Kind::depth:
+    check.condition = text_or(
+        cell, fmt::format("AND({0}>=0;{0}<={1})", cell, limit_in_sheet(Limit::depth_most, "unit_depth")));
+    check.refusal = "A seasonal pool is not that deep, and no depth is below 0. Write the unit behind the "
+                    "number if it is another one.";
+    break;
+  case Kind::length:
+    check.condition = text_or(
+        cell, fmt::format("AND({0}>0;{0}<={1})", cell, limit_in_sheet(Limit::length_most, "unit_length")));
+    check.refusal =
+        "A seasonal pool is not as long or as wide as that, and no length is 0 or less. Write the "
+        "unit behind the number if it is another one.";
+    break;
+  case Kind::percent:
+    check.condition = text_or(cell, fmt::format("AND({0}>=0;{0}<=100)", cell));
+    check.refusal = "A share in per cent lies between 0 and 100.";
+    check.stop = true;
+    break;
+  case Kind::count:
+    check.condition = text_or(cell, fmt::format("{}>=0", cell));
+    check.refusal = "A count is 0 or more.";
+    check.stop = true;
+    break;
+  case Kind::time:
+    check.condition = formula_condition(fmt::format("AND(ISNUMBER({0});{0}>=0;{0}<1)", cell));
+    check.refusal =
+        "This is not a time of day. Write hours and minutes with a colon between them: 9:40, 14:15 "
+        "or 2:15 pm.";
+    break;
+  case Kind::date:
+    if (field.table == TableKind::species) // days of any year, in words
+      break;
+    check.condition = formula_condition(
+        fmt::format("AND(ISNUMBER({0});IF(ISNUMBER({1});YEAR({0})={1};{0}>=DATE(1990;1;1)))", cell,
+                    setting_name(Setting::season_year)));
+    check.refusal =
+        "This was not understood as a day of this season. Write year-month-day, as 2026-04-18, and "
+        "compare the year with the season on the sheet Start.";
+    break;
+  case Kind::area:
+  case Kind::truth:
+    break;
+  }
+}
+
+EntryCheck entry_check(const FieldSpec& field, const Filling& filling) {
+  const TableLayout& where = layout(field.table);
+  const std::size_t row = where.heading_row + 1;
+  const std::string cell = here(column_of(field.field), row);
+  EntryCheck check;
+  check.name = entry_name(field.field);
+  check.base = fixed_cell(spec(field.table).sheet, column_of(field.field), row);
+  check.title = field.heading;
+  check.help = field.help;
+  if (field.role != Role::typed)
+    return check;
+  switch (field.type) {
+  case FieldType::pool_ref:
+    let_choose(check, one_of_range(filling.range(Field::pool_code)), other_table(field, Field::pool_code));
+    break;
+  case FieldType::person_ref:
+    let_choose(check, one_of_range(filling.range(Field::person_code)),
+               other_table(field, Field::person_code));
+    break;
+  case FieldType::species_ref:
+    let_choose(check, one_of_range(filling.range(Field::species_name)),
+               other_table(field, Field::species_name));
+    break;
+  case FieldType::depth_class:
+    let_choose(check, one_of_range(filling.range(Field::depth_class_label)),
+               other_table(field, Field::depth_class_label));
+    break;
+  case FieldType::fill_class:
+    let_choose(check, one_of_range(filling.range(Field::fill_class_label)),
+               other_table(field, Field::fill_class_label));
+    break;
+  case FieldType::choice: {
+    std::vector<std::string> words;
+    for (const ChoiceWord& word : field.choices->words)
+      words.emplace_back(word.label);
+    let_choose(check, one_of(words), "Choose one of the list's words; other words may not be understood.");
+    break;
+  }
+  case FieldType::quantity:
+    limit_number(check, field, cell);
+    break;
+  case FieldType::key:
+    if (field.table != TableKind::species) { // an animal has a row for every form in which it is seen
+      check.condition =
+          formula_condition(fmt::format("COUNTIF([{}];{})<=1", filling.range(field.field), cell));
+      check.refusal = "This code stands in another row already. Codes tell rows apart: each may stand once.";
+    }
+    break;
+  case FieldType::text:
+    break;
+  }
+  return check;
+}
+
+EntryCheck entry_check(const SettingSpec& setting) {
+  EntryCheck check;
+  check.name = entry_name(setting.setting);
+  check.base = setting_cell(setting.setting);
+  check.title = setting.label;
+  check.help = setting.help;
+  const std::string cell = "[" + check.base + "]";
+  if (!setting.choices.empty()) {
+    std::vector<std::string> words;
+    for (std::string_view rest = setting.choices; !rest.empty();) {
+      const std::size_t bar = std::min(rest.find('|'), rest.size());
+      words.emplace_back(rest.substr(0, bar));
+      rest.remove_prefix(std::min(bar + 1, rest.size()));
+    }
+    let_choose(check, one_of(words), "Choose one of the list's words.");
+    check.stop = true;
+  } else if (setting.setting == Setting::season_year) {
+    check.condition =
+        formula_condition(fmt::format("AND(ISNUMBER({0});{0}>=1990;{0}<=2200;{0}=INT({0}))", cell));
+    check.refusal = "A year has four digits: 2026.";
+    check.stop = true;
+  } else if (setting.setting != Setting::programme) {
+    check.condition = formula_condition(fmt::format("AND(ISNUMBER({0});{0}>=DATE(1990;1;1))", cell));
+    check.refusal = "This was not understood as a date. Write year-month-day, as 2026-04-18.";
+    check.stop = true;
+  }
+  return check;
+}
+
+} // namespace
+
+std::string entry_name(Field field) {
+  return fmt::format("entry-{}-{}", spec(spec(field).table).name, spec(field).name);
+}
+std::string entry_name(Setting setting) {
+  return fmt::format("entry-setting-{}", settings_catalogue()[static_cast<std::size_t>(setting)].name);
+}
+
+std::vector<EntryCheck> entry_checks(const Filling& filling) {
+  std::vector<EntryCheck> all;
+  for (const SettingSpec& setting : settings_catalogue())
+    all.push_back(entry_check(setting));
+  for (const FieldSpec& field : fields())
+    if (field.table != TableKind::settings)
+      all.push_back(entry_check(field, filling));
+  return all;
+}
+
+std::size_t setting_row(Setting setting) {
+  return layout(TableKind::settings).heading_row + 1 + static_cast<std::size_t>(setting);
+}
+std::string setting_name(Setting setting) {
+  return fmt::format("setting_{}", settings_catalogue()[static_cast<std::size_t>(setting)].name);
+}
+std::string setting_cell(Setting setting) {
+  return fixed_cell(spec(TableKind::settings).sheet, column_of(Field::setting_value), setting_row(setting));
+}
+
+} // namespace wetspell::workbook

@@ -1,0 +1,128 @@
+#include "record_sheet.hpp"
+
+#include "entry.hpp"
+#include "formula.hpp"
+#include "layout.hpp"
+
+#include <fmt/format.h>
+
+#include <utility>
+
+namespace wetspell::workbook {
+namespace {
+
+constexpr double title_height = 1.15, explanation_height = 0.85, band_height = 0.6, heading_height = 1.35;
+
+} // namespace
+
+SheetCell text_cell(Look look, std::string text) {
+  SheetCell cell;
+  cell.look = look;
+  cell.holds = text.empty() ? Holds::nothing : Holds::text;
+  cell.text = std::move(text);
+  return cell;
+}
+
+SheetCell formula_cell(Look look, std::string formula) {
+  SheetCell cell;
+  cell.look = look;
+  cell.holds = formula.empty() ? Holds::nothing : Holds::formula;
+  cell.text = std::move(formula);
+  return cell;
+}
+
+std::string unit_name(const FieldSpec& field) {
+  if (field.type != FieldType::quantity)
+    return {};
+  switch (field.kind) {
+  case Kind::temperature:
+    return "unit_temperature";
+  case Kind::depth:
+    return "unit_depth";
+  case Kind::length:
+    return "unit_length";
+  case Kind::area:
+    return "unit_area";
+  default:
+    return {};
+  }
+}
+
+SheetCell band_cell(const FieldSpec& field) {
+  const std::string_view title = layout(field.field).band;
+  std::string text;
+  if (!title.empty())
+    text = fmt::format("{} · {}", part_words(part(field)), title);
+  return text_cell(band_look(part(field)), std::move(text));
+}
+
+SheetCell heading_cell(const FieldSpec& field) {
+  const Look look = heading_look(part(field));
+  // Class limits are kept in the unit of the common classes, whatever the workbook's units are.
+  if (field.table == TableKind::depth_classes && field.type == FieldType::quantity)
+    return text_cell(look, fmt::format("{} (in)", field.heading));
+  if (field.type == FieldType::quantity && field.kind == Kind::percent)
+    return text_cell(look, fmt::format("{} (%)", field.heading));
+  if (const std::string unit = unit_name(field); !unit.empty())
+    return formula_cell(look,
+                        fmt::format("{}&{}&\")\"", text_literal(fmt::format("{} (", field.heading)), unit));
+  return text_cell(look, std::string(field.heading));
+}
+
+SheetCell body_cell(const FieldSpec& field, std::size_t index, const Filling& filling,
+                    const RowFormula& formula) {
+  SheetCell cell;
+  cell.look = cell_look(field);
+  cell.entry = entry_name(field.field);
+  const Cell& given = filling.at(field.field, index);
+  if (!given.empty())
+    put(cell, given, cell.look);
+  else if (field.role != Role::typed)
+    if (std::string text = formula(field.field, layout(field.table).heading_row + 1 + index); !text.empty()) {
+      cell.holds = Holds::formula;
+      cell.text = std::move(text);
+    }
+  return cell;
+}
+
+void add_title(Sheet& sheet, std::string title, std::string explanation) {
+  sheet.rows.push_back({title_height, {text_cell(Look::title, std::move(title))}, 1});
+  sheet.rows.push_back({explanation_height, {text_cell(Look::subtitle, std::move(explanation))}, 1});
+}
+
+Sheet record_sheet(TableKind table, std::string explanation, const Filling& filling,
+                   const RowFormula& formula) {
+  const TableSpec& what = spec(table);
+  const TableLayout& where = layout(table);
+  Sheet sheet;
+  sheet.name = what.sheet;
+  sheet.tab_colour = where.tab_colour;
+  sheet.page = where.page;
+  sheet.frozen_columns = where.frozen_columns;
+  sheet.frozen_rows = where.heading_row + 1;
+  sheet.repeat_columns = where.page == PageLook::very_wide ? where.frozen_columns : 0;
+  sheet.repeat_from = where.heading_row - 1;
+  sheet.repeat_to = where.heading_row + 1;
+  add_title(sheet, std::string(what.sheet), std::move(explanation));
+  SheetRow bands{band_height, {}, 1};
+  SheetRow headings{heading_height, {}, 1};
+  for (const FieldSpec& field : fields(table)) {
+    const FieldLayout look = layout(field.field);
+    sheet.columns.push_back({look.width, Look::page, look.new_page});
+    bands.cells.push_back(band_cell(field));
+    headings.cells.push_back(heading_cell(field));
+  }
+  const std::size_t columns = sheet.columns.size();
+  sheet.rows.push_back(std::move(bands));
+  sheet.rows.push_back(std::move(headings));
+  for (std::size_t index = 0; index < filling.ready(table); ++index) {
+    SheetRow row;
+    for (const FieldSpec& field : fields(table))
+      row.cells.push_back(body_cell(field, index, filling, formula));
+    sheet.rows.push_back(std::move(row));
+  }
+  sheet.print = Range{0, 0, columns - 1, where.heading_row + filling.printed(table)};
+  return sheet;
+}
+
+} // namespace wetspell::workbook
