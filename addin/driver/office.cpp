@@ -4,6 +4,7 @@
 #include "driver/connection.hpp"
 #include "driver/extension.hpp"
 #include "driver/failure.hpp"
+#include "driver/pipes.hpp"
 #include "driver/process.hpp"
 #include "driver/watchdog.hpp"
 
@@ -59,6 +60,13 @@ std::vector<std::string> commandLine(const OfficeOptions& options, const Profile
   return line;
 }
 
+/// A killed office cannot clear away its temporary files; so they go where the profile goes. The three names
+/// are those that systems know the folder for temporary files by.
+std::vector<std::string> temporaryFilesIn(const Profile& profile) {
+  const std::string folder = (profile.path() / "temporary").string();
+  return {"TMPDIR=" + folder, "TMP=" + folder, "TEMP=" + folder};
+}
+
 /// Closes without asking: an office does not end while a document has unsaved changes.
 void closeDocuments(const Reference<css::frame::XDesktop2>& desktop) {
   const auto all = desktop->getComponents()->createEnumeration();
@@ -75,17 +83,6 @@ void closeDocuments(const Reference<css::frame::XDesktop2>& desktop) {
   }
 }
 
-/// A killed office leaves its end of the pipe behind as a file, where pipes are files.
-void removePipe(const std::string& pipe) {
-  std::error_code ignored;
-  for (const auto& entry :
-       std::filesystem::directory_iterator(std::filesystem::temp_directory_path(), ignored)) {
-    if (entry.path().filename().string().ends_with(pipe)) {
-      std::filesystem::remove(entry.path(), ignored);
-    }
-  }
-}
-
 } // namespace
 
 struct Office::Running {
@@ -96,12 +93,12 @@ struct Office::Running {
   Reference<css::frame::XDesktop2> desktop;
   std::unique_ptr<Watchdog> watchdog;
 
-  void launch(const std::vector<std::string>& line) {
+  void launch(const std::vector<std::string>& line, const Profile& profile) {
     const std::lock_guard lock(guard);
-    process = std::make_unique<Process>(officeBinary(), line);
+    process = std::make_unique<Process>(officeBinary(), line, temporaryFilesIn(profile));
   }
 
-  void bite(Watchdog::Reason reason, const std::filesystem::path& profile) {
+  void bite(Watchdog::Reason reason, const Profile& profile) {
     const std::lock_guard lock(guard);
     if (process) {
       process->kill();
@@ -109,9 +106,9 @@ struct Office::Running {
     }
     if (reason == Watchdog::Reason::Stopped) {
       // Somebody wants this program to end now; the stack of a call into the office cannot be unwound.
-      removePipe(pipe);
+      removePipes(pipe, profile);
       std::error_code ignored;
-      std::filesystem::remove_all(profile, ignored);
+      std::filesystem::remove_all(profile.path(), ignored);
       std::_Exit(130);
     }
   }
@@ -139,16 +136,17 @@ void Office::start() {
   running_ = std::make_unique<Running>();
   Running& run = *running_;
   const std::vector<std::string> line = commandLine(options_, profile_, run.pipe);
-  run.launch(line);
-  run.watchdog = std::make_unique<Watchdog>(
-      options_.lifeLimit, [&run, path = profile_.path()](auto reason) { run.bite(reason, path); });
+  run.launch(line, profile_);
+  run.watchdog =
+      std::make_unique<Watchdog>(options_.startLimit + connectionSlack,
+                                 [&run, &profile = profile_](auto reason) { run.bite(reason, profile); });
   const auto end = std::chrono::steady_clock::now() + options_.startLimit;
   while (!run.context.is()) {
     if (const auto code = run.process->wait(std::chrono::milliseconds(200))) {
       if (*code != exitForRestart) {
         throw Failure(fmt::format("the office ended while it was starting, with exit code {}", *code));
       }
-      run.launch(line);
+      run.launch(line, profile_);
     }
     if (std::chrono::steady_clock::now() > end) {
       throw Failure(fmt::format("the office did not start within {} s", options_.startLimit.count()));
@@ -184,7 +182,7 @@ void Office::stop() noexcept {
     running_->process->wait(std::chrono::seconds(30));
   }
   if (!orderly) {
-    removePipe(running_->pipe);
+    removePipes(running_->pipe, profile_);
   }
   running_->watchdog.reset();
   running_.reset();

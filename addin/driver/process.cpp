@@ -16,20 +16,34 @@ TimeValue timeValue(std::chrono::milliseconds time) {
   return {static_cast<sal_uInt32>(seconds.count()), static_cast<sal_uInt32>(rest.count())};
 }
 
+/// Texts as the C interface wants them.
+class Texts {
+public:
+  explicit Texts(const std::vector<std::string>& all) {
+    for (const std::string& one : all) {
+      texts_.push_back(addin::toOffice(one));
+    }
+    for (const rtl::OUString& one : texts_) {
+      pointers_.push_back(one.pData);
+    }
+  }
+  rtl_uString** data() { return pointers_.data(); }
+  sal_uInt32 size() const { return static_cast<sal_uInt32>(pointers_.size()); }
+
+private:
+  std::vector<rtl::OUString> texts_;
+  std::vector<rtl_uString*> pointers_;
+};
+
 } // namespace
 
-Process::Process(const std::filesystem::path& program, const std::vector<std::string>& arguments) {
-  std::vector<rtl::OUString> texts;
-  std::vector<rtl_uString*> pointers;
-  for (const std::string& one : arguments) {
-    texts.push_back(addin::toOffice(one));
-  }
-  for (const rtl::OUString& one : texts) {
-    pointers.push_back(one.pData);
-  }
+Process::Process(const std::filesystem::path& program, const std::vector<std::string>& arguments,
+                 const std::vector<std::string>& environment) {
+  Texts line(arguments);
+  Texts names(environment);
   const oslProcessError error =
-      osl_executeProcess(urlOf(program).pData, pointers.data(), static_cast<sal_uInt32>(pointers.size()),
-                         osl_Process_HIDDEN, nullptr, nullptr, nullptr, 0, &handle_);
+      osl_executeProcess(urlOf(program).pData, line.data(), line.size(), osl_Process_HIDDEN, nullptr, nullptr,
+                         names.data(), names.size(), &handle_);
   if (error != osl_Process_E_None) {
     throw Failure(fmt::format("the program {} could not be started", program.string()));
   }

@@ -14,8 +14,10 @@ namespace wetspell::driver {
 /// Runs a program, with the office's own portability layer, so that no system is named here.
 class Process {
 public:
-  /// Starts it; throws Failure when that is impossible. Output goes where ours goes.
-  Process(const std::filesystem::path& program, const std::vector<std::string>& arguments);
+  /// Starts it, with our environment and what `environment` ("NAME=value") adds to it. Output goes where ours
+  /// goes. Throws Failure when it cannot be started.
+  Process(const std::filesystem::path& program, const std::vector<std::string>& arguments,
+          const std::vector<std::string>& environment);
   /// Kills what still runs, and waits for its end.
   ~Process();
   Process(const Process&) = delete;

@@ -31,6 +31,7 @@ Profile::Profile(const std::string& locale) : folder_("wetspell-office-") {
   requireLocale(locale);
   const std::filesystem::path user = path() / "user";
   std::filesystem::create_directories(user);
+  std::filesystem::create_directory(path() / "temporary");
   std::ofstream file(user / "registrymodifications.xcu", std::ios::binary);
   file << "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
           "<oor:items xmlns:oor=\"http://openoffice.org/2001/registry\" "

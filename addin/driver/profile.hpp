@@ -13,6 +13,7 @@ public:
   /// locale: language and country as in de-DE; decides decimal sign and date order.
   explicit Profile(const std::string& locale);
 
+  /// Holds user/, the office's settings, and temporary/, for its temporary files.
   const std::filesystem::path& path() const { return folder_.path(); }
 
 private:

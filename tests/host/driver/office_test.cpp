@@ -129,7 +129,9 @@ std::vector<std::string> traces() {
   std::vector<std::string> found;
   for (const auto& entry : std::filesystem::directory_iterator(std::filesystem::temp_directory_path())) {
     const std::string name = entry.path().filename().string();
-    if (name.find("wetspell") != std::string::npos) {
+    // lu…: the office's temporary folders; SingleOfficeIPC: where a second start would find the first.
+    if (name.find("wetspell") != std::string::npos || name.find("SingleOfficeIPC") != std::string::npos ||
+        name.starts_with("lu")) {
       found.push_back(name);
     }
   }
