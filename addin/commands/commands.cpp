@@ -1,0 +1,130 @@
+#include "commands/commands.hpp"
+
+#include "check/findings_table.hpp"
+#include "commands/desk.hpp"
+#include "commands/talk.hpp"
+#include "commands/window.hpp"
+#include "sheet/findings_sheet.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace wetspell::addin {
+
+namespace {
+
+// As many as a fresh workbook has ready.
+constexpr std::size_t moreRows = 500;
+
+std::string check(const Window& window) {
+  const SheetDocument document = documentOf(window.frame);
+  std::string words;
+  {
+    ProgressWindow progress(window.context, window.frame);
+    const Checked checked = checkSeason(document, [&](double share) { return progress.show(share); });
+    words = (checked.report.cancelled ? "The check was cancelled; this is what was found so far. " : "") +
+            verdict(checked.report);
+  }
+  const Season after = look(document).season; // the findings sheet may be new
+  if (const auto place = after.place(Field::finding_where,
+                                     static_cast<std::uint32_t>(after.where(TableKind::findings).first_row)))
+    turnTo(window.frame, *place);
+  return words;
+}
+
+/// The marks of the findings in the selected rows of the findings sheet; refuses when there are none.
+std::vector<std::string> selectedMarks(const Window& window, const Season& season) {
+  const auto selection = selectionIn(window.frame);
+  const Located& where = season.where(TableKind::findings);
+  std::vector<std::string> marks;
+  if (selection && where.found() && selection->sheet == where.table->sheet())
+    marks = keysInRows(season, selection->first, selection->last);
+  if (marks.empty())
+    refuse("Put the cursor on a finding first: a row of the findings sheet.");
+  return marks;
+}
+
+std::string counted(std::size_t applied) {
+  if (applied == 0)
+    return "Nothing was changed: there is no open finding with a proposed replacement.";
+  return std::to_string(applied) + (applied == 1 ? " replacement was" : " replacements were") +
+         " made; one undo takes them back.";
+}
+
+std::string applySelected(const Window& window) {
+  const SheetDocument document = documentOf(window.frame);
+  return counted(applyMarked(document, selectedMarks(window, look(document).season)));
+}
+
+std::string applyFix(const Window& window) {
+  return counted(applyLevel(documentOf(window.frame), "fix"));
+}
+std::string applyAsk(const Window& window) {
+  return counted(applyLevel(documentOf(window.frame), "ask"));
+}
+
+/// By its mark and not by the address written in the row: the visits may have been sorted since.
+std::string goToFinding(const Window& window) {
+  const Checked checked = look(documentOf(window.frame));
+  const std::string mark = selectedMarks(window, checked.season).front();
+  const Finding* finding = findingMarked(checked, mark);
+  if (finding == nullptr)
+    refuse("What this finding is about has changed since the check; check the season again.");
+  turnTo(window.frame, finding->place);
+  return {};
+}
+
+std::string backToFinding(const Window& window) {
+  const Checked checked = look(documentOf(window.frame));
+  const auto selection = selectionIn(window.frame);
+  const Finding* best = nullptr;
+  for (const Finding& finding : checked.report.findings) {
+    if (!selection || finding.place.sheet != selection->sheet || finding.place.row < selection->first ||
+        finding.place.row > selection->last)
+      continue;
+    if (best == nullptr || finding.place.column == selection->column)
+      best = &finding;
+  }
+  if (best == nullptr)
+    refuse("There is no finding about this row.");
+  const auto place = rowOfKey(checked.season, best->key);
+  if (!place)
+    refuse("The findings sheet does not show this finding yet; check the season again.");
+  turnTo(window.frame, *place);
+  return {};
+}
+
+std::string makeRoomForVisits(const Window& window) {
+  makeRoom(documentOf(window.frame), moreRows);
+  return std::to_string(moreRows) + " more rows are ready below the visits.";
+}
+
+std::string clear(const Window& window) {
+  clearSeason(documentOf(window.frame));
+  return "The findings and the answers to them are gone; one undo brings them back.";
+}
+
+constexpr std::array all{
+    Command{"check", check},
+    Command{"applySelected", applySelected},
+    Command{"applyFix", applyFix},
+    Command{"applyAsk", applyAsk},
+    Command{"goToFinding", goToFinding},
+    Command{"backToFinding", backToFinding},
+    Command{"makeRoom", makeRoomForVisits},
+    Command{"clearFindings", clear},
+};
+
+} // namespace
+
+std::span<const Command> commands() {
+  return all;
+}
+
+const Command* commandNamed(std::string_view name) {
+  const auto found =
+      std::find_if(all.begin(), all.end(), [&](const Command& each) { return each.name == name; });
+  return found == all.end() ? nullptr : &*found;
+}
+
+} // namespace wetspell::addin

@@ -1,0 +1,152 @@
+#include "commands/talk.hpp"
+
+#include "base/text.hpp"
+
+#include <com/sun/star/awt/MessageBoxButtons.hpp>
+#include <com/sun/star/awt/Toolkit.hpp>
+#include <com/sun/star/awt/UnoControlDialog.hpp>
+#include <com/sun/star/awt/XActionListener.hpp>
+#include <com/sun/star/awt/XButton.hpp>
+#include <com/sun/star/awt/XControl.hpp>
+#include <com/sun/star/awt/XControlContainer.hpp>
+#include <com/sun/star/awt/XMessageBoxFactory.hpp>
+#include <com/sun/star/awt/XToolkit2.hpp>
+#include <com/sun/star/awt/XWindow2.hpp>
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/container/XNameContainer.hpp>
+#include <com/sun/star/lang/XMultiComponentFactory.hpp>
+#include <com/sun/star/lang/XMultiServiceFactory.hpp>
+#include <com/sun/star/task/XStatusIndicatorFactory.hpp>
+#include <cppuhelper/implbase1.hxx>
+
+#include <chrono>
+
+namespace wetspell::addin {
+
+namespace {
+
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+
+constexpr sal_Int32 fullBar = 1000;
+// A check of an ordinary season is over before a window could be read.
+constexpr std::chrono::milliseconds patience{700};
+
+class CancelListener : public cppu::WeakImplHelper1<css::awt::XActionListener> {
+public:
+  void SAL_CALL actionPerformed(const css::awt::ActionEvent&) override { pressed = true; }
+  void SAL_CALL disposing(const css::lang::EventObject&) override {}
+  bool pressed = false;
+};
+
+void addControl(const Reference<css::uno::XInterface>& dialog, const char* service, const char* name,
+                sal_Int32 y, sal_Int32 x, sal_Int32 width, sal_Int32 height,
+                std::initializer_list<std::pair<const char*, Any>> properties) {
+  const Reference<css::lang::XMultiServiceFactory> factory(dialog, UNO_QUERY_THROW);
+  const Reference<css::beans::XPropertySet> model(factory->createInstance(toOffice(service)),
+                                                  UNO_QUERY_THROW);
+  model->setPropertyValue("PositionX", Any(x));
+  model->setPropertyValue("PositionY", Any(y));
+  model->setPropertyValue("Width", Any(width));
+  model->setPropertyValue("Height", Any(height));
+  for (const auto& [property, value] : properties)
+    model->setPropertyValue(toOffice(property), value);
+  Reference<css::container::XNameContainer>(dialog, UNO_QUERY_THROW)
+      ->insertByName(toOffice(name), Any(model));
+}
+
+} // namespace
+
+bool isVisible(const Reference<css::frame::XFrame>& frame) {
+  if (!frame.is())
+    return false;
+  const Reference<css::awt::XWindow2> window(frame->getContainerWindow(), UNO_QUERY);
+  return window.is() && window->isVisible();
+}
+
+void tell(const Reference<css::uno::XComponentContext>& context, const Reference<css::frame::XFrame>& frame,
+          const std::string& words, bool problem) {
+  if (!isVisible(frame))
+    return;
+  const Reference<css::awt::XMessageBoxFactory> factory(css::awt::Toolkit::create(context), UNO_QUERY_THROW);
+  const Reference<css::awt::XWindowPeer> parent(frame->getContainerWindow(), UNO_QUERY);
+  factory
+      ->createMessageBox(parent,
+                         problem ? css::awt::MessageBoxType_WARNINGBOX : css::awt::MessageBoxType_INFOBOX,
+                         css::awt::MessageBoxButtons::BUTTONS_OK, "Wetspell", toOffice(words))
+      ->execute();
+}
+
+struct ProgressWindow::Window {
+  Reference<css::uno::XComponentContext> context;
+  Reference<css::frame::XFrame> frame;
+  Reference<css::task::XStatusIndicator> bar;
+  Reference<css::awt::XToolkit2> toolkit;
+  Reference<css::awt::XUnoControlDialog> dialog;
+  rtl::Reference<CancelListener> cancel = new CancelListener;
+  std::chrono::steady_clock::time_point begun = std::chrono::steady_clock::now();
+
+  void openDialog() {
+    const Reference<css::beans::XPropertySet> model(context->getServiceManager()->createInstanceWithContext(
+                                                        "com.sun.star.awt.UnoControlDialogModel", context),
+                                                    UNO_QUERY_THROW);
+    model->setPropertyValue("Title", Any(rtl::OUString("Wetspell")));
+    model->setPropertyValue("Width", Any(sal_Int32(150)));
+    model->setPropertyValue("Height", Any(sal_Int32(58)));
+    addControl(model, "com.sun.star.awt.UnoControlFixedTextModel", "words", 6, 6, 138, 12,
+               {{"Label", Any(rtl::OUString("Checking the season. Nothing that was typed is changed."))}});
+    addControl(model, "com.sun.star.awt.UnoControlProgressBarModel", "share", 20, 6, 138, 10,
+               {{"ProgressValueMax", Any(fullBar)}});
+    addControl(model, "com.sun.star.awt.UnoControlButtonModel", "cancel", 38, 50, 50, 14,
+               {{"Label", Any(rtl::OUString("Cancel"))}});
+    dialog = css::awt::UnoControlDialog::create(context);
+    dialog->setModel(Reference<css::awt::XControlModel>(model, UNO_QUERY_THROW));
+    dialog->createPeer(toolkit, Reference<css::awt::XWindowPeer>(frame->getContainerWindow(), UNO_QUERY));
+    Reference<css::awt::XButton>(dialog->getControl("cancel"), UNO_QUERY_THROW)->addActionListener(cancel);
+    dialog->setVisible(true);
+  }
+};
+
+ProgressWindow::ProgressWindow(const Reference<css::uno::XComponentContext>& context,
+                               const Reference<css::frame::XFrame>& frame) {
+  if (!isVisible(frame))
+    return;
+  window_ = std::make_unique<Window>();
+  window_->context = context;
+  window_->frame = frame;
+  window_->toolkit = css::awt::Toolkit::create(context);
+  window_->bar =
+      Reference<css::task::XStatusIndicatorFactory>(frame, UNO_QUERY_THROW)->createStatusIndicator();
+  window_->bar->start("Checking the season", fullBar);
+}
+
+ProgressWindow::~ProgressWindow() {
+  if (window_ == nullptr)
+    return;
+  try {
+    window_->bar->end();
+    if (window_->dialog.is())
+      window_->dialog->dispose();
+  } catch (const css::uno::Exception&) { // the window was closed under us: nothing is left to take away
+  }
+}
+
+bool ProgressWindow::show(double share) {
+  if (window_ == nullptr)
+    return true;
+  const auto done = static_cast<sal_Int32>(share * fullBar);
+  window_->bar->setValue(done);
+  if (!window_->dialog.is() && std::chrono::steady_clock::now() - window_->begun > patience)
+    window_->openDialog();
+  if (window_->dialog.is()) {
+    const Reference<css::beans::XPropertySet> bar(window_->dialog->getControl("share")->getModel(),
+                                                  UNO_QUERY_THROW);
+    bar->setPropertyValue("ProgressValue", Any(done));
+  }
+  window_->toolkit->processEventsToIdle();
+  return !window_->cancel->pressed;
+}
+
+} // namespace wetspell::addin

@@ -1,0 +1,45 @@
+#include "commands/window.hpp"
+
+#include "base/text.hpp"
+
+#include <com/sun/star/container/XNamed.hpp>
+#include <com/sun/star/frame/XController.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XSheetCellRange.hpp>
+#include <com/sun/star/sheet/XSpreadsheetView.hpp>
+#include <com/sun/star/view/XSelectionSupplier.hpp>
+
+namespace wetspell::addin {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+
+SheetDocument documentOf(const Reference<css::frame::XFrame>& frame) {
+  if (!frame.is() || !frame->getController().is())
+    refuse("There is no open document.");
+  return spreadsheet(frame->getController()->getModel());
+}
+
+std::optional<Selection> selectionIn(const Reference<css::frame::XFrame>& frame) {
+  const Reference<css::view::XSelectionSupplier> supplier(frame->getController(), UNO_QUERY_THROW);
+  const Reference<css::sheet::XSheetCellRange> range(supplier->getSelection(), UNO_QUERY);
+  if (!range.is())
+    return std::nullopt;
+  const auto address =
+      Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY_THROW)->getRangeAddress();
+  const Reference<css::container::XNamed> sheet(range->getSpreadsheet(), UNO_QUERY_THROW);
+  return Selection{fromOffice(sheet->getName()), static_cast<std::size_t>(address.StartRow) + 1,
+                   static_cast<std::size_t>(address.EndRow) + 1,
+                   static_cast<std::size_t>(address.StartColumn)};
+}
+
+void turnTo(const Reference<css::frame::XFrame>& frame, const Place& place) {
+  const SheetDocument document = documentOf(frame);
+  Reference<css::sheet::XSpreadsheetView>(frame->getController(), UNO_QUERY_THROW)
+      ->setActiveSheet(sheetNamed(document, place.sheet));
+  Reference<css::view::XSelectionSupplier>(frame->getController(), UNO_QUERY_THROW)
+      ->select(css::uno::Any(cellAt(document, place)));
+}
+
+} // namespace wetspell::addin

@@ -1,0 +1,24 @@
+#pragma once
+// What the person has selected in a document's window, and turning the window to a cell.
+
+#include "sheet/sheets.hpp"
+
+#include <com/sun/star/frame/XFrame.hpp>
+
+#include <optional>
+
+namespace wetspell::addin {
+
+/// A block of selected rows (from 1) and its first column (from 0) on one sheet.
+struct Selection {
+  std::string sheet;
+  std::size_t first = 1;
+  std::size_t last = 1;
+  std::size_t column = 0;
+};
+
+SheetDocument documentOf(const css::uno::Reference<css::frame::XFrame>& frame);
+std::optional<Selection> selectionIn(const css::uno::Reference<css::frame::XFrame>& frame);
+void turnTo(const css::uno::Reference<css::frame::XFrame>& frame, const Place& place);
+
+} // namespace wetspell::addin

@@ -1,0 +1,15 @@
+#pragma once
+// More rows below a table, with everything that its prepared rows have: formulas, drop-downs, formats.
+
+#include "season/season.hpp"
+#include "sheet/sheets.hpp"
+
+#include <cstddef>
+
+namespace wetspell::addin {
+
+/// Prepares `rows` more rows behind the last prepared or filled one. Refuses in words when the sheet is
+/// protected, has no row below its headings to follow, or has too few rows left.
+void prepareRows(const SheetDocument& document, const Located& where, std::size_t rows);
+
+} // namespace wetspell::addin

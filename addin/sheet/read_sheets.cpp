@@ -1,0 +1,99 @@
+#include "sheet/read_sheets.hpp"
+
+#include "base/text.hpp"
+
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/container/XNamed.hpp>
+#include <com/sun/star/sheet/CellFlags.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XCellRangesQuery.hpp>
+#include <com/sun/star/sheet/XSheetCellCursor.hpp>
+#include <com/sun/star/sheet/XSheetCellRanges.hpp>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
+#include <com/sun/star/sheet/XUsedAreaCursor.hpp>
+#include <com/sun/star/util/Date.hpp>
+
+#include <algorithm>
+#include <chrono>
+
+namespace wetspell::addin {
+
+namespace {
+
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::Sequence;
+using css::uno::UNO_QUERY_THROW;
+
+// The office hands out a block as one object a cell: a long sheet is read in parts to keep that small.
+constexpr sal_Int32 rowsAtOnce = 4096;
+
+Cell cellOf(const Any& content) {
+  double number = 0;
+  rtl::OUString text;
+  if (content >>= number)
+    return Cell::of_number(number);
+  if (content >>= text)
+    return Cell::of_text(fromOffice(text));
+  return Cell::of_error("error"); // the office gives nothing at all for a cell in error
+}
+
+/// Cells with a date or time format hold dates, the others plain numbers.
+void markDates(Table& table, const Reference<css::table::XCellRange>& range, double zero) {
+  const Reference<css::sheet::XCellRangesQuery> query(range, UNO_QUERY_THROW);
+  const auto ranges = query->queryContentCells(css::sheet::CellFlags::DATETIME);
+  for (const css::table::CellRangeAddress& part : ranges->getRangeAddresses())
+    for (sal_Int32 row = part.StartRow; row <= part.EndRow; ++row)
+      for (sal_Int32 column = part.StartColumn; column <= part.EndColumn; ++column) {
+        Cell& cell = table.at(static_cast<std::size_t>(row), static_cast<std::size_t>(column));
+        if (cell.kind == CellKind::number)
+          cell = Cell::of_date(cell.number >= 1 ? cell.number + zero : cell.number);
+      }
+}
+
+Table tableOf(const Reference<css::sheet::XSpreadsheet>& sheet, const std::string& name, double zero) {
+  const Reference<css::sheet::XSheetCellCursor> cursor = sheet->createCursor();
+  const Reference<css::sheet::XUsedAreaCursor> used(cursor, UNO_QUERY_THROW);
+  used->gotoEndOfUsedArea(false);
+  const auto end = Reference<css::sheet::XCellRangeAddressable>(cursor, UNO_QUERY_THROW)->getRangeAddress();
+  Table table(Place{name, 1, 0}, static_cast<std::size_t>(end.EndRow) + 1,
+              static_cast<std::size_t>(end.EndColumn) + 1);
+  for (sal_Int32 first = 0; first <= end.EndRow; first += rowsAtOnce) {
+    const sal_Int32 last = std::min(end.EndRow, first + rowsAtOnce - 1);
+    const Reference<css::sheet::XCellRangeData> data(
+        sheet->getCellRangeByPosition(0, first, end.EndColumn, last), UNO_QUERY_THROW);
+    const Sequence<Sequence<Any>> block = data->getDataArray();
+    for (sal_Int32 row = 0; row < block.getLength(); ++row)
+      for (sal_Int32 column = 0; column < block[row].getLength(); ++column)
+        table.at(static_cast<std::size_t>(first + row), static_cast<std::size_t>(column)) =
+            cellOf(block[row][column]);
+  }
+  markDates(table, sheet->getCellRangeByPosition(0, 0, end.EndColumn, end.EndRow), zero);
+  return table;
+}
+
+} // namespace
+
+double dayZero(const Reference<css::sheet::XSpreadsheetDocument>& document) {
+  using namespace std::chrono;
+  css::util::Date zero;
+  Reference<css::beans::XPropertySet>(document, UNO_QUERY_THROW)->getPropertyValue("NullDate") >>= zero;
+  const sys_days day{year{zero.Year} / month{zero.Month} / std::chrono::day{zero.Day}};
+  return static_cast<double>((day - sys_days{year{1899} / December / 30}).count());
+}
+
+std::vector<Table> tablesOf(const Reference<css::sheet::XSpreadsheetDocument>& document) {
+  const Reference<css::container::XIndexAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
+  const double zero = dayZero(document);
+  std::vector<Table> tables;
+  for (sal_Int32 i = 0; i < sheets->getCount(); ++i) {
+    const Reference<css::sheet::XSpreadsheet> sheet(sheets->getByIndex(i), UNO_QUERY_THROW);
+    const Reference<css::container::XNamed> named(sheet, UNO_QUERY_THROW);
+    tables.push_back(tableOf(sheet, fromOffice(named->getName()), zero));
+  }
+  return tables;
+}
+
+} // namespace wetspell::addin

@@ -1,0 +1,103 @@
+#include "sheet/sheets.hpp"
+
+#include "base/text.hpp"
+#include "sheet/read_sheets.hpp"
+
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/lang/Locale.hpp>
+#include <com/sun/star/text/XText.hpp>
+#include <com/sun/star/util/CellProtection.hpp>
+#include <com/sun/star/util/NumberFormat.hpp>
+#include <com/sun/star/util/XNumberFormatsSupplier.hpp>
+#include <com/sun/star/util/XProtectable.hpp>
+
+#include <cmath>
+
+namespace wetspell::addin {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+
+namespace {
+
+/// Gives a cell a date's format unless it has one: a bare day number would say nothing to anybody.
+void formatAsDate(const SheetDocument& document, const Reference<css::table::XCell>& cell, bool timeOfDay) {
+  const auto formats =
+      Reference<css::util::XNumberFormatsSupplier>(document, UNO_QUERY_THROW)->getNumberFormats();
+  const Reference<css::beans::XPropertySet> properties(cell, UNO_QUERY_THROW);
+  sal_Int32 key = 0;
+  properties->getPropertyValue("NumberFormat") >>= key;
+  sal_Int16 type = 0;
+  formats->getByKey(key)->getPropertyValue("Type") >>= type;
+  if ((type & css::util::NumberFormat::DATETIME) != 0)
+    return;
+  const rtl::OUString code(timeOfDay ? rtl::OUString("HH:MM") : rtl::OUString("YYYY-MM-DD"));
+  const css::lang::Locale english("en", "US", "");
+  sal_Int32 wanted = formats->queryKey(code, english, false);
+  if (wanted == -1)
+    wanted = formats->addNew(code, english);
+  properties->setPropertyValue("NumberFormat", css::uno::Any(wanted));
+}
+
+} // namespace
+
+void refuse(std::string_view words) {
+  throw css::uno::RuntimeException(toOffice(words));
+}
+
+SheetDocument spreadsheet(const Reference<css::uno::XInterface>& document) {
+  SheetDocument sheets(document, UNO_QUERY);
+  if (!sheets.is())
+    refuse("Wetspell works on spreadsheets; this document is none.");
+  return sheets;
+}
+
+Reference<css::sheet::XSpreadsheet> sheetNamed(const SheetDocument& document, const std::string& name) {
+  const Reference<css::container::XNameAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
+  if (!sheets->hasByName(toOffice(name)))
+    refuse("The sheet '" + name + "' is no longer there; check the season again.");
+  return {sheets->getByName(toOffice(name)), UNO_QUERY_THROW};
+}
+
+Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& place) {
+  return sheetNamed(document, place.sheet)
+      ->getCellByPosition(static_cast<sal_Int32>(place.column), static_cast<sal_Int32>(place.row) - 1);
+}
+
+void requireWritable(const SheetDocument& document, const Place& place) {
+  const Reference<css::util::XProtectable> sheet(sheetNamed(document, place.sheet), UNO_QUERY_THROW);
+  if (!sheet->isProtected())
+    return;
+  css::util::CellProtection protection;
+  Reference<css::beans::XPropertySet>(cellAt(document, place), UNO_QUERY_THROW)
+      ->getPropertyValue("CellProtection") >>= protection;
+  if (protection.IsLocked)
+    refuse("The cell " + to_text(place) +
+           " is protected; nothing was changed. Take the sheet's protection off first.");
+}
+
+void write(const SheetDocument& document, const Place& place, const Cell& content) {
+  const Reference<css::table::XCell> cell = cellAt(document, place);
+  switch (content.kind) {
+  case CellKind::empty:
+    cell->setFormula("");
+    break;
+  case CellKind::number:
+    cell->setValue(content.number);
+    break;
+  case CellKind::date: {
+    const bool timeOfDay = content.number < 1;
+    cell->setValue(timeOfDay ? content.number : content.number - dayZero(document));
+    formatAsDate(document, cell, timeOfDay);
+    break;
+  }
+  case CellKind::text:
+  case CellKind::error:
+    Reference<css::text::XText>(cell, UNO_QUERY_THROW)->setString(toOffice(content.text));
+    break;
+  }
+}
+
+} // namespace wetspell::addin

@@ -1,0 +1,36 @@
+#pragma once
+// Everything that happens to a document while one of these lives is one undo step.
+
+#include "base/css.hpp"
+
+#include <com/sun/star/document/XUndoManager.hpp>
+#include <com/sun/star/document/XUndoManagerSupplier.hpp>
+#include <com/sun/star/frame/XModel.hpp>
+
+namespace wetspell::addin {
+
+class UndoStep {
+public:
+  UndoStep(const css::uno::Reference<css::uno::XInterface>& document, const rtl::OUString& title)
+      : model_(document, css::uno::UNO_QUERY_THROW),
+        manager_(css::uno::Reference<css::document::XUndoManagerSupplier>(document, css::uno::UNO_QUERY_THROW)
+                     ->getUndoManager()) {
+    manager_->enterUndoContext(title);
+    model_->lockControllers();
+  }
+  ~UndoStep() {
+    try {
+      model_->unlockControllers();
+      manager_->leaveUndoContext();
+    } catch (const css::uno::Exception&) { // a document that was closed meanwhile has no steps left to end
+    }
+  }
+  UndoStep(const UndoStep&) = delete;
+  UndoStep& operator=(const UndoStep&) = delete;
+
+private:
+  css::uno::Reference<css::frame::XModel> model_;
+  css::uno::Reference<css::document::XUndoManager> manager_;
+};
+
+} // namespace wetspell::addin
