@@ -23,13 +23,14 @@ constexpr const char* help =
     R"(wetspell-office: an office without a screen, in a profile of its own that is removed afterwards
 
   wetspell-office convert IN OUT         open IN, write OUT in the format its name ends in
-  wetspell-office check FILE --oxt F     check the season in FILE, print the findings as JSON;
-                                         with --out DIR also store the checked workbook and a PDF there
+  wetspell-office check FILE --oxt F     check the season in FILE, print its report in the --format;
+                                         with --out DIR also store the checked workbook and a PDF there;
+                                         leaves 1 when something is to be fixed
   wetspell-office dispatch IN OUT COMMAND...   open IN, run commands by their address, write OUT
   wetspell-office show FILE              open FILE in a window (needs a screen) for --seconds
 
 Formats, by ending: .ods .ots .fods .xlsx .csv .pdf
-Exit: 0 done, 2 not done, and the reason on standard error
+Exit: 0 done, 1 checked and something is to be fixed, 2 not done, and the reason on standard error
 
 )";
 
@@ -39,6 +40,7 @@ struct Arguments {
   OfficeOptions office;
   fs::path out;
   std::string apply;
+  std::string format;
   std::string size;
   std::string sheet;
   int seconds = 0;
@@ -52,6 +54,7 @@ po::options_description described(Arguments& to, std::vector<std::string>& exten
       "out", po::value(&to.out), "check: folder for the checked workbook and its PDF")(
       "apply", po::value(&to.apply),
       "check: first make all proposed replacements of this level (fix, ask, note)")(
+      "format", po::value(&to.format)->default_value("json"), "check: text, csv or json")(
       "size", po::value(&to.size)->default_value("1600x1000"), "show: width and height of the window")(
       "sheet", po::value(&to.sheet), "show: name of the sheet to turn to")(
       "seconds", po::value(&to.seconds)->default_value(10), "show: how long the window stays")(
@@ -82,7 +85,7 @@ void dispatch(const Arguments& arguments) {
   document.store(arguments.words[1]);
 }
 
-void check(const Arguments& arguments) {
+int check(const Arguments& arguments) {
   require(arguments.words.size() == 1, "check wants one file");
   require(!arguments.office.extensions.empty(), "check wants the extension: --oxt FILE");
   const fs::path file = arguments.words[0];
@@ -90,19 +93,24 @@ void check(const Arguments& arguments) {
   const Document document = Document::open(office, file);
   const Any model(css::uno::Reference<css::frame::XModel>(document.model(), css::uno::UNO_QUERY_THROW));
   const auto desk = office.service("org.wetspell.SeasonDesk");
+  const auto word = [](const std::string& text) { return Any(wetspell::addin::toOffice(text)); };
   if (!arguments.apply.empty()) {
-    office.call(desk, "check", {model});
-    office.call(desk, "applyAll", {model, Any(wetspell::addin::toOffice(arguments.apply))});
+    office.call(desk, "applyAll", {model, word(arguments.apply)});
   }
-  rtl::OUString findings;
-  require(office.call(desk, "check", {model}) >>= findings, "the check returned no text");
   if (!arguments.out.empty()) {
+    office.call(desk, "check", {model});
     fs::create_directories(arguments.out);
     const std::string name = file.stem().string() + "-checked";
     document.store(arguments.out / (name + ".ods"));
     document.store(arguments.out / (name + ".pdf"));
   }
-  fmt::print("{}\n", wetspell::addin::fromOffice(findings));
+  rtl::OUString report;
+  require(office.call(desk, "report", {model, word(arguments.format), word(file.string())}) >>= report,
+          "the check returned no text");
+  fmt::print("{}", wetspell::addin::fromOffice(report));
+  sal_Int32 toFix = 0;
+  office.call(desk, "open", {model, word("fix")}) >>= toFix;
+  return toFix > 0 ? 1 : 0;
 }
 
 void show(const Arguments& arguments) {
@@ -142,7 +150,7 @@ int run(int argc, char** argv) {
   if (arguments.command == "convert") {
     convert(arguments);
   } else if (arguments.command == "check") {
-    check(arguments);
+    return check(arguments);
   } else if (arguments.command == "dispatch") {
     dispatch(arguments);
   } else if (arguments.command == "show") {
