@@ -35,7 +35,7 @@ struct Located {
 struct Species {
   std::string name;
   Choice seen_as;    ///< SeenAs; blank: any
-  int first_day = 0; ///< month * 100 + day; 0: open
+  int first_day = 0; ///< month * 100 + day; 0: open; after last_day: a time over the turn of the year
   int last_day = 0;
   double most = 0; ///< 0: no limit
 };
@@ -67,10 +67,18 @@ struct Season {
   [[nodiscard]] Unit unit(Field field) const;
 };
 
-/// Reads a season from sheets (or CSV files): finds every table by its headings, whatever the sheet's name,
-/// the order of the columns, and what stands above; empty rows are passed over. `today` in days since
-/// 1899-12-30. Refuses with not_enough when there is no table of visits. Missing tables other than that are
-/// allowed: rules that need them then say that they could not run.
+/// Reads a season from sheets (or CSV files). `today` in days since 1899-12-30. Refuses with not_enough when
+/// there is no table of visits. Missing tables other than that are allowed: rules that need them then say
+/// that they could not run.
+///
+/// Tables: found by their headings, whatever the sheet's name, the order of the columns, and what stands
+/// above; several may stand in one sheet, side by side or one below another. Of two tables of one kind the
+/// one with more known headings is read, and a remark tells of the other. A row of units right below the
+/// headings is read as such. Class tables end at their first blank row. Rows: one in which at least one typed
+/// field holds something; formulas in derived columns make no record. References: by code (see CodeIndex), or
+/// by a name that only one record has. Without a table of pools (or people) every code that visits and counts
+/// write makes a record of its own, so that a lone table of visits can be looked at over time; such records
+/// have no cells, and where(...).found() is false.
 Result<Season> read_season(std::vector<Table> sheets, double today);
 
 } // namespace wetspell
