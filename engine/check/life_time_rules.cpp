@@ -1,0 +1,226 @@
+// Rules that hold counts of life against the season, the visits of that day, and earlier counts.
+#include "check/life_family.hpp"
+#include "check/say.hpp"
+#include "quantity/print.hpp"
+#include "season/species.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+
+namespace wetspell {
+
+namespace {
+
+/// The pool's visits on the day of the count.
+std::span<const std::uint32_t> visits_that_day(const SeasonView& view, const LifeCount& life) {
+  const auto& visits = view.pool_visits[static_cast<std::size_t>(life.pool.index)];
+  const double day = std::floor(life.date.si);
+  const auto on_or_after = [&](double from) {
+    return std::partition_point(visits.begin(), visits.end(),
+                                [&](std::uint32_t index) { return view.visit(index).date.si < from; });
+  };
+  return {on_or_after(day), on_or_after(day + 1)};
+}
+
+bool placed(const LifeCount& life) {
+  return life.pool.known() && life.date.has_value();
+}
+
+Outcome eggs_in_water(const SeasonView& view, const LifeCount& life, Doubts& doubts) {
+  const auto count = counted_animals(life);
+  const bool of_water = life.seen_as.is(SeenAs::egg_masses) || life.seen_as.is(SeenAs::larvae);
+  if (!placed(life) || !count || !life.seen_as.chosen()) {
+    return Outcome::undecided;
+  }
+  if (!of_water || *count <= 0) {
+    return Outcome::holds;
+  }
+  bool any = false;
+  for (const std::uint32_t index : visits_that_day(view, life)) {
+    const Visit& visit = view.visit(index);
+    any = any || visit.water.chosen();
+    if (visit.water.chosen() && !visit.water.is(Water::none)) {
+      return Outcome::holds;
+    }
+  }
+  if (!any) {
+    return Outcome::undecided;
+  }
+  doubts.push_back(
+      doubt(life.by_first.has_value() ? Field::life_by_first : Field::life_by_second,
+            fmt::format("{} of {} were counted, but the visit of {} says that there was no standing water.",
+                        plain(*count, 2), animal_words(view.season, life), print_date(life.date.si)),
+            {Field::life_pool, Field::life_seen_as}));
+  return Outcome::fails;
+}
+
+RuleSpec eggs_without_water() {
+  return {"eggs-without-water",
+          Family::life,
+          Level::ask,
+          Scope::season,
+          "Egg masses and larvae are seen where there is standing water",
+          "Ask whether the masses lay dry, and write it into the notes; otherwise correct the water.",
+          "common practice, no source",
+          {Field::life_seen_as, Field::life_by_first, Field::visit_water},
+          &eggs_in_water};
+}
+
+int month_and_day(double serial) {
+  using namespace std::chrono;
+  constexpr int serial_of_1970 = 25569;
+  const year_month_day date{sys_days{days{static_cast<int>(std::floor(serial)) - serial_of_1970}}};
+  return static_cast<int>(static_cast<unsigned>(date.month()) * 100 + static_cast<unsigned>(date.day()));
+}
+
+bool within(int day, int first, int last) {
+  const int from = first == 0 ? 101 : first;
+  const int to = last == 0 ? 1231 : last;
+  return from <= to ? day >= from && day <= to : day >= from || day <= to;
+}
+
+Outcome in_its_season(const SeasonView& view, const LifeCount& life, Doubts& doubts) {
+  const auto count = counted_animals(life);
+  if (!life.species.known() || !life.date.has_value() || !count) {
+    return Outcome::undecided;
+  }
+  const Species* expected = nullptr;
+  for (const Species& species : view.season.species) {
+    const bool form = !species.seen_as.chosen() || species.seen_as.index == life.seen_as.index;
+    if (form && (species.first_day != 0 || species.last_day != 0) &&
+        species.name == view.season.species_names[static_cast<std::size_t>(life.species.index)]) {
+      expected = &species;
+      if (species.seen_as.chosen()) {
+        break; // a row for the form goes before one for any form
+      }
+    }
+  }
+  if (expected == nullptr) {
+    return Outcome::undecided;
+  }
+  if (*count <= 0 || within(month_and_day(life.date.si), expected->first_day, expected->last_day)) {
+    return Outcome::holds;
+  }
+  doubts.push_back(
+      doubt(Field::life_date,
+            fmt::format("{} of {} were counted on {}; they are expected from {} to {}.", plain(*count, 2),
+                        animal_words(view.season, life), print_date(life.date.si),
+                        expected->first_day == 0 ? "January 1" : day_of_year_text(expected->first_day),
+                        expected->last_day == 0 ? "December 31" : day_of_year_text(expected->last_day)),
+            {Field::life_species, Field::life_seen_as, Field::life_by_first}));
+  return Outcome::fails;
+}
+
+RuleSpec out_of_its_season() {
+  return {"out-of-its-season",
+          Family::life,
+          Level::ask,
+          Scope::visit,
+          "A species is seen in a form at the time of year at which it has that form",
+          "Ask for the day and for a photograph; the species or the form may be another.",
+          "common practice, no source",
+          {Field::life_species, Field::life_date, Field::life_by_first},
+          &in_its_season};
+}
+
+Outcome counted_once(const SeasonView& view, const LifeCount& before, const LifeCount& now, Doubts& doubts) {
+  if (std::floor(before.date.si) != std::floor(now.date.si)) {
+    return Outcome::holds;
+  }
+  const auto then = counted_animals(before);
+  const auto here = counted_animals(now);
+  doubts.push_back({Field::life_species,
+                    fmt::format("Two rows count {} on {}: {} and {}.", animal_words(view.season, now),
+                                print_date(now.date.si), then ? plain(*then, 2) : "nothing",
+                                here ? plain(*here, 2) : "nothing"),
+                    {},
+                    {},
+                    {Field::life_pool, Field::life_seen_as, Field::life_by_first},
+                    static_cast<std::uint32_t>(&before - view.season.life.data())});
+  return Outcome::fails;
+}
+
+RuleSpec counted_twice() {
+  return {"counted-twice",
+          Family::life,
+          Level::ask,
+          Scope::pool_over_time,
+          "A pool has one row for each species and form on one day",
+          "Write the counts of two people into one row; leave only one of two equal rows.",
+          "common practice, no source",
+          {Field::life_pool, Field::life_date, Field::life_species, Field::life_seen_as},
+          &counted_once};
+}
+
+// A few animals more or less are chance, whatever the ratio.
+constexpr double chance_apart = 10;
+
+/// Egg masses only: animals come and go, masses are laid within days and stay until they hatch.
+template <bool grows>
+Outcome count_steady(const SeasonView& view, const LifeCount& before, const LifeCount& now, Doubts& doubts) {
+  const auto then = counted_animals(before);
+  const auto here = counted_animals(now);
+  if (!now.seen_as.is(SeenAs::egg_masses) || !then || !here ||
+      std::floor(before.date.si) == std::floor(now.date.si)) {
+    return Outcome::undecided;
+  }
+  const double most = view.season.limits[Limit::count_change];
+  constexpr double hatched_after = 21; // days: masses of spring hatch and fall apart in three weeks or more
+  const double days = now.date.si - before.date.si;
+  const double small = grows ? *then : *here;
+  const double large = grows ? *here : *then;
+  const bool beginning = grows && small <= 0; // laying begins between two visits
+  const bool hatched = !grows && days > hatched_after;
+  if (large - small <= chance_apart || large <= most * small || beginning || hatched) {
+    return Outcome::holds;
+  }
+  doubts.push_back(
+      {now.by_first.has_value() ? Field::life_by_first : Field::life_by_second,
+       fmt::format("{}: {} on {}, {} {} before, {} the {} times that would be usual.",
+                   animal_words(view.season, now), plain(*here, 2), print_date(now.date.si), plain(*then, 2),
+                   say_days(days), grows ? "more than" : "less than one part in", plain(most, 2)),
+       {},
+       {},
+       {Field::life_pool, Field::life_species, Field::life_by_second},
+       static_cast<std::uint32_t>(&before - view.season.life.data())});
+  return Outcome::fails;
+}
+
+std::vector<Field> count_needs() {
+  return {Field::life_pool, Field::life_date, Field::life_species, Field::life_seen_as, Field::life_by_first};
+}
+
+RuleSpec count_leaps() {
+  return {"count-leaps",
+          Family::life,
+          Level::ask,
+          Scope::pool_over_time,
+          "Egg masses do not multiply between two counts of a pool",
+          "Ask both people whether they searched the same parts of the pool.",
+          "judgement: laying lasts days; a count doubles between visits, rarely more",
+          count_needs(),
+          &count_steady<true>};
+}
+
+RuleSpec count_shrinks() {
+  return {"count-shrinks",
+          Family::life,
+          Level::ask,
+          Scope::pool_over_time,
+          "Egg masses do not vanish between two counts within three weeks",
+          "Ask whether the whole pool was searched, or whether the masses had hatched or frozen.",
+          "judgement: masses stay in sight until they hatch; what is left of many is seldom a few",
+          count_needs(),
+          &count_steady<false>};
+}
+
+} // namespace
+
+std::vector<RuleSpec> life_time_rules() {
+  return {out_of_its_season(), eggs_without_water(), counted_twice(), count_leaps(), count_shrinks()};
+}
+
+} // namespace wetspell

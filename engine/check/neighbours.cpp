@@ -1,0 +1,303 @@
+#include "check/neighbours.hpp"
+
+#include "check/day_bins.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wetspell {
+
+namespace {
+
+// A change over more days than this says nothing about any of them: judgement.
+constexpr double longest_change = 90;
+constexpr double bins_in_a_change = 4;
+constexpr double enough_days = 0.8; // of a change must lie where enough other pools were watched
+constexpr double window_least = 7;  // days
+
+/// Two readings of one pool that follow each other.
+struct Change {
+  std::size_t to = 0; ///< index of the later reading
+  double middle = 0;  ///< day
+  double residual = 0;
+};
+
+class Comparison {
+public:
+  Comparison(const PoolReadings& readings, const FarTest& test) : all_(readings.all), test_(test) {
+    mark_pools(readings);
+    if (all_.empty())
+      return;
+    centre_ = middle_day(all_);
+    find_changes();
+    find_usual_changes();
+    find_deviations();
+  }
+
+  std::vector<Apart> verdicts() const {
+    std::vector<Apart> list;
+    list.reserve(all_.size());
+    std::vector<char> odd(all_.size(), 0);
+    for (const Change& change : changes_)
+      if (far(change.to - 1, change.to, deviation_at(change.middle)))
+        odd[culprit(change)] = 1;
+    std::size_t next = 0;
+    for (std::size_t i = 0; i < all_.size(); ++i) {
+      const bool changed = next < changes_.size() && changes_[next].to == i;
+      const double middle = changed ? changes_[next].middle : 0;
+      next += changed ? 1 : 0;
+      if (odd[i] != 0)
+        list.push_back(apart(i));
+      else if (!first_of_pool_[i])
+        list.push_back(
+            {changed && deviation_at(middle) > 0 && expected(i - 1, i) ? Outcome::holds : Outcome::undecided,
+             all_[i].visit, SeasonView::nowhere, 0, 0});
+    }
+    return list;
+  }
+
+private:
+  void mark_pools(const PoolReadings& readings) {
+    first_of_pool_.assign(all_.size() + 1, false);
+    std::size_t begin = 0;
+    for (const std::size_t end : readings.ends) {
+      first_of_pool_[begin] = true;
+      begin = end;
+    }
+    first_of_pool_[all_.size()] = true;
+  }
+
+  /// Dry twice, or brimful twice, is no change that others could be compared with.
+  [[nodiscard]] bool stuck(std::size_t from, std::size_t to) const {
+    const double a = all_[from].value;
+    const double b = all_[to].value;
+    return (a <= test_.lowest && b <= test_.lowest) || (a >= test_.highest && b >= test_.highest);
+  }
+
+  void find_changes() {
+    double days = 0;
+    changes_.reserve(all_.size());
+    for (std::size_t i = 1; i < all_.size(); ++i) {
+      const double apart_days = all_[i].day - all_[i - 1].day;
+      const double middle = (all_[i].day + all_[i - 1].day) / 2;
+      if (first_of_pool_[i] || !(apart_days > 0) || apart_days > longest_change || stuck(i - 1, i) ||
+          std::abs(middle - centre_) > half_span)
+        continue;
+      changes_.push_back({i, middle, 0});
+      days += apart_days;
+    }
+    mean_days_ = changes_.empty() ? 1 : days / static_cast<double>(changes_.size());
+    width_ = std::max(1.0, mean_days_ / bins_in_a_change);
+  }
+
+  [[nodiscard]] double start() const { return centre_ - half_span - longest_change; }
+  [[nodiscard]] double position(double day) const { return (day - start()) / width_; }
+
+  void find_usual_changes() {
+    const auto bins = static_cast<std::size_t>(2 * (half_span + longest_change) / width_) + 2;
+    DayBins rates(bins);
+    const auto each = [&](auto use) {
+      for (const Change& change : changes_) {
+        const PoolReading& a = all_[change.to - 1];
+        const PoolReading& b = all_[change.to];
+        // A pool that dried or filled on the way may have done more, had it been able to.
+        if (b.value <= test_.lowest || b.value >= test_.highest || a.value <= test_.lowest)
+          continue;
+        const double rate = (b.value - a.value) / (b.day - a.day);
+        const auto last = static_cast<std::size_t>(std::ceil(position(b.day)));
+        for (auto bin = static_cast<std::size_t>(position(a.day)); bin < last; ++bin)
+          use(bin, rate);
+      }
+    };
+    each([&](std::size_t bin, double) { rates.announce(bin); });
+    rates.open();
+    each([&](std::size_t bin, double rate) { rates.put(bin, rate); });
+    usual_.assign(bins + 1, 0);
+    watched_.assign(bins + 1, 0);
+    pools_.assign(bins, 0);
+    std::vector<double> values;
+    for (std::size_t bin = 0; bin < bins; ++bin) {
+      const auto found = rates.at(bin);
+      // One of them is the pool's own.
+      const bool enough = static_cast<double>(found.size()) >= test_.least + 1;
+      double median = 0;
+      if (enough) {
+        values.assign(found.begin(), found.end());
+        median = median_of(values);
+      }
+      pools_[bin] = static_cast<std::uint32_t>(found.size());
+      usual_[bin + 1] = usual_[bin] + median * width_;
+      watched_[bin + 1] = watched_[bin] + (enough ? width_ : 0);
+    }
+  }
+
+  static double at(const std::vector<double>& sums, double position) {
+    const auto bin = static_cast<std::size_t>(position);
+    const double part = position - static_cast<double>(bin);
+    return sums[bin] + part * (sums[bin + 1] - sums[bin]);
+  }
+
+  /// What the other pools did between the days of two readings; nothing where too few were watched.
+  [[nodiscard]] std::optional<double> expected(std::size_t from, std::size_t to) const {
+    const double days = all_[to].day - all_[from].day;
+    const double a = position(all_[from].day);
+    const double b = position(all_[to].day);
+    if (!(days > 0) || days > longest_change || a < 0 || b + 1 >= static_cast<double>(usual_.size()))
+      return std::nullopt;
+    const double watched = at(watched_, b) - at(watched_, a);
+    if (watched < enough_days * days)
+      return std::nullopt;
+    return (at(usual_, b) - at(usual_, a)) * days / watched;
+  }
+
+  void find_deviations() {
+    window_ = std::max(window_least, mean_days_);
+    const auto windows = static_cast<std::size_t>(2 * (half_span + longest_change) / window_) + 3;
+    DayBins residuals(windows);
+    std::vector<char> usable(changes_.size(), 0);
+    for (std::size_t i = 0; i < changes_.size(); ++i) {
+      Change& change = changes_[i];
+      if (const auto usual = expected(change.to - 1, change.to)) {
+        change.residual = std::abs(all_[change.to].value - all_[change.to - 1].value - *usual);
+        usable[i] = 1;
+        residuals.announce(window(change.middle));
+      }
+    }
+    residuals.open();
+    for (std::size_t i = 0; i < changes_.size(); ++i)
+      if (usable[i] != 0)
+        residuals.put(window(changes_[i].middle), changes_[i].residual);
+    deviations_.assign(windows, 0);
+    std::vector<double> values;
+    for (std::size_t i = 1; i + 1 < windows; ++i) {
+      const auto found = residuals.around(i);
+      if (static_cast<double>(found.size()) < test_.least + 1)
+        continue;
+      values.assign(found.begin(), found.end());
+      deviations_[i] = std::max(test_.floor, normal_share * median_of(values));
+    }
+  }
+
+  [[nodiscard]] std::size_t window(double day) const {
+    return 1 + static_cast<std::size_t>((day - start()) / window_);
+  }
+  /// 0: too few changes in those days.
+  [[nodiscard]] double deviation_at(double day) const { return deviations_[window(day)]; }
+
+  [[nodiscard]] bool far(std::size_t from, std::size_t to, double deviation) const {
+    const auto usual = deviation > 0 ? expected(from, to) : std::nullopt;
+    if (!usual)
+      return false;
+    const double a = all_[from].value;
+    const double b = all_[to].value;
+    const double beyond = b - a - *usual;
+    const bool could_not_fall = beyond > 0 && b <= test_.lowest;
+    const bool filled_first = beyond < 0 && (a <= test_.lowest || b >= test_.highest);
+    return !could_not_fall && !filled_first && std::abs(beyond) > test_.far * deviation;
+  }
+
+  /// Whether the change between two readings is like the others'.
+  [[nodiscard]] bool ordinary(std::size_t from, std::size_t to, double deviation) const {
+    return expected(from, to).has_value() && !far(from, to, deviation);
+  }
+
+  /// Which of the two readings of a far change is the odd one, judged by the readings around them.
+  [[nodiscard]] std::size_t culprit(const Change& change) const {
+    const std::size_t to = change.to;
+    const std::size_t from = to - 1;
+    const double deviation = deviation_at(change.middle);
+    const bool more_before = !first_of_pool_[from];
+    const bool more_after = !first_of_pool_[to + 1];
+    if (more_before && ordinary(from - 1, to, deviation))
+      return from;
+    if (more_after && !more_before && !ordinary(from, to + 1, deviation) && ordinary(to, to + 1, deviation))
+      return from;
+    return to;
+  }
+
+  [[nodiscard]] Apart apart(std::size_t reading) const {
+    const std::size_t other = first_of_pool_[reading] ? reading + 1 : reading - 1;
+    const std::size_t from = std::min(reading, other);
+    const std::size_t to = std::max(reading, other);
+    const auto bin = static_cast<std::size_t>(position((all_[from].day + all_[to].day) / 2));
+    return {Outcome::fails, all_[reading].visit, all_[other].visit, expected(from, to).value_or(0),
+            pools_[bin] - std::min<std::uint32_t>(pools_[bin], 1)};
+  }
+
+  const std::vector<PoolReading>& all_;
+  const FarTest& test_;
+  std::vector<bool> first_of_pool_; ///< per reading, and one more at the end
+  std::vector<Change> changes_;
+  double centre_ = 0, mean_days_ = 1, width_ = 1, window_ = window_least;
+  std::vector<double> usual_, watched_; ///< sums over the days up to each bin's beginning
+  std::vector<std::uint32_t> pools_;    ///< per bin: changes that run through it
+  std::vector<double> deviations_;      ///< per window
+};
+
+} // namespace
+
+std::vector<Apart> changes_apart(const PoolReadings& readings, const FarTest& test) {
+  return readings.all.empty() ? std::vector<Apart>{} : Comparison(readings, test).verdicts();
+}
+
+std::vector<Apart> levels_apart(const PoolReadings& readings, const FarTest& test) {
+  std::vector<Apart> list;
+  if (readings.all.empty())
+    return list;
+  const double start = middle_day(readings.all) - half_span;
+  const auto bin_of = [&](double day) {
+    const double bin = std::floor(day) - std::floor(start) + 1;
+    return bin >= 1 && bin <= 2 * half_span ? static_cast<std::size_t>(bin) : 0;
+  };
+  DayBins days(static_cast<std::size_t>(2 * half_span) + 3);
+  for (const PoolReading& reading : readings.all)
+    if (const std::size_t bin = bin_of(reading.day); bin != 0)
+      days.announce(bin);
+  days.open();
+  for (const PoolReading& reading : readings.all)
+    if (const std::size_t bin = bin_of(reading.day); bin != 0)
+      days.put(bin, reading.value);
+  struct Usual {
+    double median = 0, deviation = 0;
+    std::size_t readings = 0;
+  };
+  std::vector<Usual> usual(days.size());
+  std::vector<double> values;
+  for (std::size_t bin = 1; bin + 1 < days.size(); ++bin) {
+    const auto found = days.around(bin);
+    if (days.at(bin).empty() || static_cast<double>(found.size()) < test.least + 1)
+      continue;
+    values.assign(found.begin(), found.end());
+    const double median = median_of(values);
+    for (double& value : values)
+      value = std::abs(value - median);
+    usual[bin] = {median, std::max(test.floor, normal_share * median_of(values)), found.size()};
+  }
+  list.reserve(readings.all.size());
+  std::size_t begin = 0;
+  for (const std::size_t end : readings.ends) {
+    for (std::size_t i = begin; i < end; ++i) {
+      const PoolReading& reading = readings.all[i];
+      const auto near_day = [&](std::size_t j) {
+        return std::abs(std::floor(readings.all[j].day) - std::floor(reading.day)) <= 1;
+      };
+      std::size_t own = 1;
+      for (std::size_t j = i; j > begin && near_day(j - 1); --j)
+        ++own;
+      for (std::size_t j = i + 1; j < end && near_day(j); ++j)
+        ++own;
+      const Usual& found = usual[bin_of(reading.day)];
+      const std::size_t others = found.readings - std::min(found.readings, own);
+      const bool enough = static_cast<double>(others) >= test.least && others > 0;
+      const bool far = std::abs(reading.value - found.median) > test.far * found.deviation;
+      list.push_back({!enough ? Outcome::undecided
+                      : far   ? Outcome::fails
+                              : Outcome::holds,
+                      reading.visit, SeasonView::nowhere, found.median, others});
+    }
+    begin = end;
+  }
+  return list;
+}
+
+} // namespace wetspell

@@ -1,0 +1,155 @@
+#include "check/size_slips.hpp"
+
+#include "quantity/unit.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace wetspell {
+
+namespace {
+
+// How closely the value meant must fit, and how much a pool changes between visits without anybody
+// wondering: judgement, since a paced line repeats to about a tenth and pools shrink by a fifth in a round.
+constexpr double near_factor = 1.3;
+constexpr double same_depth = 0.05;      // metres
+constexpr double same_depth_part = 0.2;  // of the depth
+constexpr double same_fill = 0.15;       // of one
+constexpr double brimful = 0.75;         // the pool reaches its edge from here on
+constexpr double dried_to = 1.0 / 3;     // a value over the edge may mean a pool down to this part of it
+constexpr int visits_looked_through = 3; // how far to look for one that was measured
+
+bool near(double a, double b) {
+  return a <= b * near_factor && b <= a * near_factor;
+}
+
+double factor_of(SizeSlipKind kind) {
+  static const double feet_in_a_metre = from_si(1, Unit::foot);
+  switch (kind) {
+  case SizeSlipKind::metres_as_feet:
+    return feet_in_a_metre;
+  case SizeSlipKind::feet_as_metres:
+    return 1 / feet_in_a_metre;
+  case SizeSlipKind::steps_as_paces:
+    return 0.5;
+  case SizeSlipKind::paces_as_steps:
+    return 2;
+  }
+  return 1;
+}
+
+/// What the rest of two visits says about the pool's size: the same, another, or nothing.
+enum class Says : std::uint8_t { nothing, same, changed };
+
+Says pool_says(const SeasonView& view, const Visit& now, const Visit& then, Line line, bool smaller) {
+  const DerivedVisit& here = view.derived_of(now);
+  const DerivedVisit& there = view.derived_of(then);
+  if (here.depth && there.depth) {
+    const double change = here.depth->value - there.depth->value;
+    const bool same = std::abs(change) <= std::max(same_depth, same_depth_part * there.depth->value);
+    return !same && (change < 0) == smaller ? Says::changed : Says::same;
+  }
+  if (now.fill.has_value() && then.fill.has_value()) {
+    const double change = now.fill.si - then.fill.si;
+    return std::abs(change) > same_fill && (change < 0) == smaller ? Says::changed : Says::same;
+  }
+  const auto across_here = metres(here, other(line));
+  const auto across_there = metres(there, other(line));
+  const bool same = across_here && across_there && near(across_here->value, across_there->value);
+  return same ? Says::same : Says::nothing;
+}
+
+enum class EdgeSays : std::uint8_t { not_known, nothing, agrees, contradicts };
+
+EdgeSays edge_says(const SeasonView& view, const Visit& visit, Line line, double read, double meant) {
+  const Quantity* edge = visit.pool.known()
+                             ? &fullest(view.season.pools[static_cast<std::size_t>(visit.pool.index)], line)
+                             : nullptr;
+  if (edge == nullptr || !edge->has_value() || !(edge->si > 0)) {
+    return EdgeSays::not_known;
+  }
+  const double most = edge->si * (1 + view.season.limits[Limit::edge_slack]);
+  if (meant > most) {
+    return EdgeSays::contradicts;
+  }
+  if (read > most) {
+    return meant >= edge->si * dried_to ? EdgeSays::agrees : EdgeSays::nothing;
+  }
+  const bool full = visit.fill.has_value() && visit.fill.si >= brimful;
+  return full && read < meant && near(meant, edge->si) ? EdgeSays::agrees : EdgeSays::nothing;
+}
+
+/// The nearest visit before or after that has the line in metres.
+template <class Step> const Visit* sized(const SeasonView& view, const Visit& visit, Line line, Step step) {
+  const Visit* near_by = &visit;
+  for (int looked = 0; looked < visits_looked_through; ++looked) {
+    near_by = step(*near_by);
+    if (near_by == nullptr) {
+      return nullptr;
+    }
+    const auto& size = metres(view.derived_of(*near_by), line);
+    if (size && size->value > 0) {
+      return near_by;
+    }
+  }
+  return nullptr;
+}
+
+} // namespace
+
+std::optional<SizeSlipKind> possible_slip(const Season& season, const Visit& visit, const Quantity& line) {
+  if (const auto count = line_count(season, visit, line)) {
+    return count->counted == CountedAs::steps ? SizeSlipKind::paces_as_steps : SizeSlipKind::steps_as_paces;
+  }
+  if (!line.has_value() || line.unit_typed) {
+    return std::nullopt; // whoever writes the unit out means it
+  }
+  if (line.unit == Unit::foot) {
+    return SizeSlipKind::metres_as_feet;
+  }
+  return line.unit == Unit::metre ? std::optional(SizeSlipKind::feet_as_metres) : std::nullopt;
+}
+
+SlipVerdict size_slip(const SeasonView& view, const Visit& visit, Line line, SizeSlipKind kind) {
+  const auto& size = metres(view.derived_of(visit), line);
+  if (!size || !(size->value > 0)) {
+    return {Outcome::undecided, {}};
+  }
+  const double read = size->value;
+  const double factor = factor_of(kind);
+  const double meant = read * factor;
+  const EdgeSays edge = edge_says(view, visit, line, read, meant);
+  if (edge == EdgeSays::contradicts) {
+    return {Outcome::holds, {}};
+  }
+  const std::array<const Visit*, 2> around{
+      sized(view, visit, line, [&](const Visit& v) { return view.before(v); }),
+      sized(view, visit, line, [&](const Visit& v) { return view.after(v); })};
+  const Visit* against = nullptr;
+  int neighbours = 0;
+  int same = 0;
+  for (const Visit* then : around) {
+    if (then == nullptr) {
+      continue;
+    }
+    if (!near(meant, metres(view.derived_of(*then), line)->value)) {
+      return {Outcome::holds, {}};
+    }
+    const Says says = pool_says(view, visit, *then, line, factor > 1);
+    if (says == Says::changed) {
+      return {Outcome::holds, {}};
+    }
+    against = against == nullptr ? then : against;
+    ++neighbours;
+    same += says == Says::same ? 1 : 0;
+  }
+  if (edge == EdgeSays::not_known && neighbours == 0) {
+    return {Outcome::undecided, {}};
+  }
+  if (edge != EdgeSays::agrees && same == 0 && neighbours < 2) {
+    return {Outcome::holds, {}};
+  }
+  return {Outcome::fails, {kind, read, meant, against}};
+}
+
+} // namespace wetspell
