@@ -39,9 +39,7 @@ inline double scaled(const Decimal& d, double zero, double up, double down, doub
   // Zeros of scales have at most two decimals: with the scale at 100 or more they are whole numbers too.
   const double more = d.scale < 100 ? 100 / d.scale : 1;
   const double scale = d.scale * more;
-  const auto whole = [scale](double z) {
-    return static_cast<double>(static_cast<std::int64_t>(z * scale + 0.5));
-  };
+  const auto whole = [scale](double z) { return std::floor(z * scale + 0.5); };
   return ((d.digits * more - whole(zero)) * up + whole(new_zero) * down) / (scale * down);
 }
 

@@ -99,7 +99,7 @@ Quantity read_number_cell(double value, Kind kind, Unit assume) {
   case Kind::truth:
     return value == 0 || value == 1 ? dated(value, 0) : bad(Reason::not_yes_or_no);
   default:
-    return bare_number(value, kind, assume);
+    return bare_number(value, 0, kind, assume);
   }
 }
 
@@ -117,6 +117,10 @@ Quantity read_date_cell(double serial, Kind kind) {
   return bad(mismatch(time_only && serial != 0 ? Found::time : Found::date, kind));
 }
 
+bool plain_number_kind(Kind kind) {
+  return kind != Kind::date && kind != Kind::time && kind != Kind::truth;
+}
+
 Unit unit_for(const ReadOptions& options) {
   return options.assume == Unit::none ? usual_unit(options.kind) : options.assume;
 }
@@ -128,6 +132,9 @@ Quantity read(std::string_view text, const ReadOptions& options) {
   const Unit assume = unit_for(options);
   if (!fits(assume, kind))
     return bad(Reason::assumed_unit);
+  if (plain_number_kind(kind))
+    if (const auto number = figures_only(text))
+      return bare_number(number->value, number->step, kind, assume);
   const Folded folded(text);
   if (folded.trouble() != Reason::none)
     return bad(folded.trouble());
@@ -152,7 +159,7 @@ Quantity read(std::string_view text, const ReadOptions& options) {
     return named_stranger(bad(Reason::not_yes_or_no), plain, kind);
   case Kind::count:
     if (const auto number = number_word(plain))
-      return bare_number(*number, kind, assume);
+      return bare_number(*number, 1, kind, assume);
     break;
   default:
     break;

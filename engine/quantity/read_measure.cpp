@@ -212,7 +212,7 @@ Quantity bad(Reason reason) {
   return q;
 }
 
-Quantity bare_number(double value, Kind kind, Unit assume) {
+Quantity bare_number(double value, double step, Kind kind, Unit assume) {
   if (!std::isfinite(value))
     return bad(Reason::not_finite);
   if (kind == Kind::count && value != std::floor(value))
@@ -223,7 +223,8 @@ Quantity bare_number(double value, Kind kind, Unit assume) {
     return paced(a, assume, {}, false);
   }
   const Decimal d = decimal_of(value);
-  return checked(measured(d, value, d.exact ? 1 / d.scale : 0, assume, false, Status::value), kind);
+  return checked(measured(d, value, step > 0 || !d.exact ? step : 1 / d.scale, assume, false, Status::value),
+                 kind);
 }
 
 Quantity read_measure(Cursor c, Kind kind, Unit assume) {

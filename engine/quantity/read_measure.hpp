@@ -11,8 +11,9 @@ Quantity bad(Reason reason);
 
 /// Temperature, depth, length, area, per cent and counts. `assume` fits the kind.
 Quantity read_measure(Cursor cursor, Kind kind, Unit assume);
-/// A bare number in a unit that fits the kind, as it stands in a number cell or was typed.
-Quantity bare_number(double value, Kind kind, Unit assume);
+/// A bare number in a unit that fits the kind. `step` is that of its last digit; 0: as its shortest digits
+/// have it.
+Quantity bare_number(double value, double step, Kind kind, Unit assume);
 
 Quantity read_date(Cursor cursor, DateOrder order);
 Quantity read_time(Cursor cursor, DateOrder order);

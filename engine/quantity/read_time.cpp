@@ -134,6 +134,8 @@ ClockTime read_clock(Cursor& c) {
   time.trouble = why_not(f, half, c);
   if (half == Half::unsaid && (behind.skip("o'clock") || behind.skip("oclock")))
     time.trouble = f.hour.value > 12 ? Reason::no_such_time : Reason::morning_or_afternoon;
+  if (time.trouble != Reason::none)
+    return time;
   int hour = f.hour.value;
   if (half == Half::morning && hour == 12)
     hour = 0;

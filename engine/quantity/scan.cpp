@@ -184,6 +184,29 @@ Number read_number(Cursor& c) {
   return n;
 }
 
+std::optional<Number> figures_only(std::string_view text) {
+  if (text.empty() || text.size() > 16 || !is_digit(text.front()) || !is_digit(text.back()))
+    return std::nullopt;
+  std::uint64_t digits = 0;
+  std::size_t point = 0; // never the first character
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (is_digit(text[i]))
+      digits = digits * 10 + static_cast<std::uint64_t>(text[i] - '0');
+    else if (text[i] == '.' && point == 0)
+      point = i;
+    else
+      return std::nullopt;
+  }
+  if (text.size() == 16 && point == 0)
+    return std::nullopt;
+  const double scale = powers_of_ten[point == 0 ? 0 : text.size() - 1 - point];
+  Number n;
+  n.value = static_cast<double>(digits) / scale;
+  n.step = 1 / scale;
+  n.whole = point == 0;
+  return n;
+}
+
 Reason letters_for_digits(Cursor c, bool after_digit) {
   bool o = false;
   bool l = false;

@@ -4,6 +4,7 @@
 #include "quantity/reason.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string_view>
 
 namespace wetspell {
@@ -51,6 +52,8 @@ struct Number {
 bool number_ahead(Cursor cursor);
 /// Reads the number that starts here: 25, 25.5, 25,5, .5, 1,234.5, 1.5e-3.
 Number read_number(Cursor& cursor);
+/// A text of at most fifteen figures and one point between them, the most frequent of all: read without ado.
+std::optional<Number> figures_only(std::string_view text);
 /// Reason::letter_o or letter_l when letters stand here that may be meant for digits ("1O", "l2"), else none.
 /// `after_digit`: whether a digit stands right before.
 Reason letters_for_digits(Cursor cursor, bool after_digit);

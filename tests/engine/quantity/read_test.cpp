@@ -193,6 +193,24 @@ TEST(ReadText, AnyBytesAreSound) {
   }
 }
 
+/// Figures alone take a shorter way through the reader; a space in front takes the long one.
+TEST(ReadText, BothWaysThroughTheReaderAgree) {
+  std::mt19937 random(3);
+  for (int i = 0; i < 20000; ++i) {
+    std::string typed = std::to_string(std::uniform_int_distribution<int>(0, 99999)(random));
+    if (i % 2 != 0)
+      typed += "." + std::to_string(std::uniform_int_distribution<int>(0, 99999)(random));
+    const Kind kind = kinds[static_cast<std::size_t>(i) % 6];
+    const Quantity a = read(typed, {kind});
+    const Quantity b = read(" " + typed, {kind});
+    ASSERT_EQ(a.status, b.status) << typed;
+    ASSERT_EQ(a.reason, b.reason) << typed;
+    ASSERT_EQ(a.resolution, b.resolution) << typed;
+    ASSERT_TRUE(a.si == b.si || (std::isnan(a.si) && std::isnan(b.si))) << typed;
+    ASSERT_TRUE(a.written == b.written || std::isnan(a.written)) << typed;
+  }
+}
+
 TEST(ReadText, SpacesAndCapitalsDoNotMatter) {
   for (const auto& line : testing::reader_lines("legal.tsv")) {
     const auto kind = kind_named(line.kind);
