@@ -178,7 +178,7 @@ private:
       return *place;
     // No column for the field: the row's first cell is the nearest that can be looked at.
     const Located& located = season_.where(at.table);
-    return located.table->place(located.first_row + row_of(season_, at), 0);
+    return located.table->place(row_of(season_, at), 0);
   }
 
   void add_finding(const RuleSpec& rule, RecordAt at, Doubt& doubt) {

@@ -91,7 +91,7 @@ std::vector<GivenAnswer> answers_in(const Season& season) {
     return answers;
   for (std::size_t row = located.first_row; row < located.end_row; ++row) {
     const auto typed = [&](Field field) {
-      return to_text(season.cell(field, static_cast<std::uint32_t>(row - located.first_row)));
+      return to_text(season.cell(field, static_cast<std::uint32_t>(row)));
     };
     GivenAnswer given{typed(Field::finding_key), typed(Field::finding_answer), typed(Field::finding_note)};
     if (!given.key.empty() && !(given.answer.empty() && given.note.empty()))
