@@ -63,7 +63,7 @@ FunctionSpec derive_function() {
                               {"G2", "20"},
                               {"H2", "10"}},
                     .formula = "POOL.DERIVE(A1:H1;A2:H3)",
-                    .result = "63 | 2 | 25 | over 24 to 36 in |  | 20 | 10 | 157 | 48 // "
+                    .result = "63 | 2 | 25 | over 24 to 36 in |  | 20 | 10 | 157 | 48.44 // "
                               " |  |  |  |  |  |  |  | ",
                     .shows = "one visit and a blank row"}},
       .see_also = {"POOL.DOUBTS", "POOL.MEANOFTHREE", "POOL.DEPTHCLASS"},

@@ -195,7 +195,11 @@ boost::outcome_v2::checked<std::vector<Argument>, Refused> arguments_of(const Wr
                       .columns = block->columns,
                       .cells = std::move(block->cells),
                       .formula = std::move(block->formula),
-                      .source = &source};
+                      .source = {}};
+    if (parameter.takes == Takes::formula) {
+      argument.source =
+          std::shared_ptr<const CellSource>(std::shared_ptr<void>{}, &source); // not ours to keep
+    }
     if (!cell_needed && argument.blank()) {
       argument = Argument::of(Cell::of_number(0));
     }

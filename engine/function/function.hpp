@@ -7,6 +7,7 @@
 #include "table/cell.hpp"
 
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -58,12 +59,12 @@ struct Argument {
   bool given = false;
   std::size_t rows = 0;
   std::size_t columns = 0;
-  std::vector<Cell> cells;            ///< row by row
-  std::string formula;                ///< Takes::formula: the formula's text; empty when the cell has none
-  const CellSource* source = nullptr; ///< Takes::formula: where the formula's references lead
+  std::vector<Cell> cells; ///< row by row
+  std::string formula;     ///< Takes::formula: the formula's text; empty when the cell has none
+  std::shared_ptr<const CellSource> source; ///< Takes::formula: where the formula's references lead
 
   static Argument of(Cell cell) {
-    Argument argument{.given = true, .rows = 1, .columns = 1, .cells = {}, .formula = {}};
+    Argument argument{.given = true, .rows = 1, .columns = 1, .cells = {}, .formula = {}, .source = {}};
     argument.cells.push_back(std::move(cell));
     return argument;
   }
