@@ -44,6 +44,8 @@ Profile::Profile(const std::string& locale) : folder_("wetspell-office-") {
        << setting("Office.Common/Misc", "FirstRun", "false")
        << setting("Office.Common/Misc", "ShowTipOfTheDay", "false")
        << setting("Office.Common/Misc", "ShowDonation", "false")
+       // No lock files beside other people's documents: a killed office leaves them, and the next one asks.
+       << setting("Office.Common/Misc", "UseLocking", "false")
        << setting("Office.Recovery/AutoSave", "Enabled", "false")
        << setting("Office.Recovery/RecoveryInfo", "Enabled", "false") << "</oor:items>\n";
   file.close();

@@ -83,6 +83,18 @@ TEST_F(InOffice, NamesTheWrongAddress) {
   EXPECT_THAT(failureOf([&] { document.read("not an address"); }), HasSubstr("'not an address'"));
 }
 
+TEST_F(InOffice, PutsNothingBesideAnOpenDocument) {
+  const driver::TemporaryFolder folder("wetspell-test-");
+  document.store(folder.path() / "season.ods");
+  const Document open = Document::open(office(), folder.path() / "season.ods");
+  open.setValue("A1", 1);
+  std::vector<std::string> names;
+  for (const auto& entry : std::filesystem::directory_iterator(folder.path())) {
+    names.push_back(entry.path().filename().string());
+  }
+  EXPECT_THAT(names, ElementsAre("season.ods"));
+}
+
 class Formats : public HostTest, public ::testing::WithParamInterface<const char*> {};
 
 TEST_P(Formats, KeepFormulasAndText) {
