@@ -3,6 +3,7 @@
 #include "check/marks.hpp"
 
 #include <algorithm>
+#include <array>
 #include <tuple>
 #include <unordered_map>
 
@@ -35,7 +36,7 @@ public:
   CheckReport report() {
     if (!told(0)) {
       const SeasonView view(season_);
-      count_steps(view);
+      count_steps();
       stage(view, [](const RuleSpec& rule) { return rule.family == Family::identity; });
       stage(view, [](const RuleSpec& rule) { return rule.family != Family::identity; });
     }
@@ -204,13 +205,22 @@ private:
     report_.findings.push_back(std::move(finding));
   }
 
-  void count_steps(const SeasonView&) {
-    const auto season_rules = std::count_if(rules().begin(), rules().end(), [](const RuleSpec& rule) {
-      return std::holds_alternative<SeasonRule>(rule.look);
-    });
-    const std::size_t visits = season_.visits.size(), life = season_.life.size();
-    steps_ = 2 * (season_.pools.size() + season_.people.size() + visits + life) + visits + life +
-             static_cast<std::size_t>(season_rules) * visits;
+  /// How many rows all loops together will pass.
+  void count_steps() {
+    steps_ = 2 * (season_.pools.size() + season_.people.size() + season_.visits.size() + season_.life.size());
+    std::array<bool, 2> visits_follow{}, life_follows{};
+    for (const RuleSpec& rule : rules()) {
+      if (!runnable(season_, rule))
+        continue;
+      const std::size_t stage = rule.family == Family::identity ? 0 : 1;
+      visits_follow[stage] = visits_follow[stage] || std::holds_alternative<FollowingRule>(rule.look);
+      life_follows[stage] = life_follows[stage] || std::holds_alternative<FollowingLifeRule>(rule.look);
+      if (std::holds_alternative<SeasonRule>(rule.look))
+        steps_ += season_.visits.size();
+    }
+    for (std::size_t stage = 0; stage < 2; ++stage)
+      steps_ += (visits_follow[stage] ? season_.visits.size() : 0) +
+                (life_follows[stage] ? season_.life.size() : 0);
   }
 
   void step(std::size_t by = 1) {

@@ -73,6 +73,10 @@ struct SeasonView {
       person_visits; ///< per person: visits with a readable date, in time order
 
   static constexpr std::uint32_t nowhere = 0xFFFFFFFF;
+  /// How a measured depth stands to those of the pool's visits before and after it.
+  enum class OutOfLine : std::uint8_t { no, above, below };
+  std::vector<OutOfLine> depth_line; ///< per visit: far above both, far below both, or neither
+
   std::vector<std::uint32_t> pool_twin, person_twin; ///< another row with the same code, or nowhere
   NearestWord pool_codes, person_codes;              ///< person: code 2i, name 2i + 1
   std::vector<std::uint32_t> place_in_pool;          ///< per visit: its place in its pool's list, or nowhere

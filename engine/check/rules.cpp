@@ -9,8 +9,8 @@ namespace {
 std::vector<RuleSpec> joined() {
   std::vector<RuleSpec> all;
   // The order matters: see Doubt in rule.hpp.
-  for (const auto family :
-       {identity_rules(), size_rules(), setting_rules(), life_rules(), among_pools_rules()})
+  for (const auto family : {identity_rules(), temperature_rules(), depth_rules(), fill_rules(), size_rules(),
+                            setting_rules(), life_rules(), among_pools_rules()})
     all.insert(all.end(), family.begin(), family.end());
   return all;
 }

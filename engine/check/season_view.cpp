@@ -16,15 +16,18 @@ struct Timed {
   std::uint32_t record;
   double day;
   double start; ///< fraction of the day; 0 where not known
+  double depth; ///< of a visit, where measured
 
   bool operator<(const Timed& other) const {
     return std::tie(owner, day, start, record) < std::tie(other.owner, other.day, other.start, other.record);
   }
 };
 
-std::vector<std::vector<std::uint32_t>> in_time_order(std::vector<Timed>& all, std::size_t owners) {
+/// The records sorted by owner and time; `ends` becomes where each owner's begin, and one behind the last.
+std::vector<Timed> sorted_by_owner(const std::vector<Timed>& all, std::size_t owners,
+                                   std::vector<std::uint32_t>& ends) {
   // Counting the owners first keeps the sorts short: one owner's records at a time.
-  std::vector<std::uint32_t> ends(owners + 1, 0);
+  ends.assign(owners + 1, 0);
   for (const Timed& one : all)
     ++ends[one.owner + 1];
   for (std::size_t i = 1; i < ends.size(); ++i)
@@ -33,17 +36,45 @@ std::vector<std::vector<std::uint32_t>> in_time_order(std::vector<Timed>& all, s
   auto next = ends;
   for (const Timed& one : all)
     sorted[next[one.owner]++] = one;
-  std::vector<std::vector<std::uint32_t>> lists(owners);
   for (std::size_t owner = 0; owner < owners; ++owner) {
-    const auto first = sorted.begin() + ends[owner];
-    const auto last = sorted.begin() + ends[owner + 1];
+    const auto first = sorted.begin() + ends[owner], last = sorted.begin() + ends[owner + 1];
     if (!std::is_sorted(first, last))
       std::sort(first, last);
-    lists[owner].reserve(static_cast<std::size_t>(last - first));
-    for (auto it = first; it != last; ++it)
-      lists[owner].push_back(it->record);
+  }
+  return sorted;
+}
+
+/// The records of each owner in time order; `use(before, now, after)` is called for each with its neighbours.
+template <class Use>
+std::vector<std::vector<std::uint32_t>> in_time_order(const std::vector<Timed>& all, std::size_t owners,
+                                                      Use use) {
+  std::vector<std::uint32_t> ends;
+  const auto sorted = sorted_by_owner(all, owners, ends);
+  std::vector<std::vector<std::uint32_t>> lists(owners);
+  for (std::size_t owner = 0; owner < owners; ++owner) {
+    lists[owner].reserve(ends[owner + 1] - ends[owner]);
+    for (std::uint32_t i = ends[owner]; i < ends[owner + 1]; ++i) {
+      lists[owner].push_back(sorted[i].record);
+      if (i > ends[owner] && i + 1 < ends[owner + 1])
+        use(sorted[i - 1], sorted[i], sorted[i + 1]);
+    }
   }
   return lists;
+}
+
+std::vector<std::vector<std::uint32_t>> in_time_order(const std::vector<Timed>& all, std::size_t owners) {
+  return in_time_order(all, owners, [](const Timed&, const Timed&, const Timed&) {});
+}
+
+/// Whether a depth could be a slip: far from both neighbours in the same direction, in proportion and in
+/// inches.
+SeasonView::OutOfLine line_of(double before, double now, double after) {
+  constexpr double factor = 1.8, inches = 0.15; // m; a slip by 2.54 or 10 is well beyond
+  if (now > factor * std::max(before, after) && now > std::max(before, after) + inches)
+    return SeasonView::OutOfLine::above;
+  if (factor * now < std::min(before, after) && now + inches < std::min(before, after))
+    return SeasonView::OutOfLine::below;
+  return SeasonView::OutOfLine::no;
 }
 
 /// For each record another one with the same code (case and blanks aside), or nowhere.
@@ -77,14 +108,18 @@ SeasonView::SeasonView(const Season& s) : season(s) {
       continue;
     const double start = v.start.has_value() ? v.start.si : 0;
     if (v.pool.known())
-      by_pool.push_back({static_cast<std::uint32_t>(v.pool.index), i, v.date.si, start});
+      by_pool.push_back({static_cast<std::uint32_t>(v.pool.index), i, v.date.si, start,
+                         v.depth.has_value() ? v.depth.si : Quantity::no_value});
     if (v.person.known())
-      by_person.push_back({static_cast<std::uint32_t>(v.person.index), i, v.date.si, start});
+      by_person.push_back({static_cast<std::uint32_t>(v.person.index), i, v.date.si, start, 0});
   }
   for (std::uint32_t i = 0; i < s.life.size(); ++i)
     if (s.life[i].date.has_value() && s.life[i].pool.known())
-      life.push_back({static_cast<std::uint32_t>(s.life[i].pool.index), i, s.life[i].date.si, 0});
-  pool_visits = in_time_order(by_pool, s.pools.size());
+      life.push_back({static_cast<std::uint32_t>(s.life[i].pool.index), i, s.life[i].date.si, 0, 0});
+  depth_line.assign(s.visits.size(), OutOfLine::no);
+  pool_visits = in_time_order(by_pool, s.pools.size(), [&](const Timed& a, const Timed& now, const Timed& b) {
+    depth_line[now.record] = line_of(a.depth, now.depth, b.depth); // not a number compares as false
+  });
   person_visits = in_time_order(by_person, s.people.size());
   pool_life = in_time_order(life, s.pools.size());
   pool_twin = twins(s.pools);

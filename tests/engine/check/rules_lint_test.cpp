@@ -84,15 +84,15 @@ TEST(Rules, NeedFieldsOfTheTableTheyLookAt) {
       return std::any_of(rule.needs.begin(), rule.needs.end(),
                          [&](Field field) { return spec(field).table == table; });
     };
+    TableKind looked_at = TableKind::visits;
     if (std::holds_alternative<PoolRule>(rule.look))
-      EXPECT_TRUE(needs(TableKind::pools)) << rule.name;
+      looked_at = TableKind::pools;
     else if (std::holds_alternative<PersonRule>(rule.look))
-      EXPECT_TRUE(needs(TableKind::people)) << rule.name;
+      looked_at = TableKind::people;
     else if (std::holds_alternative<LifeRule>(rule.look) ||
              std::holds_alternative<FollowingLifeRule>(rule.look))
-      EXPECT_TRUE(needs(TableKind::life)) << rule.name;
-    else
-      EXPECT_TRUE(needs(TableKind::visits)) << rule.name;
+      looked_at = TableKind::life;
+    EXPECT_TRUE(needs(looked_at)) << rule.name;
   }
 }
 

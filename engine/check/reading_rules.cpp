@@ -1,0 +1,157 @@
+// One temperature at a time: can it be read, and can it be right?
+#include "check/readings.hpp"
+#include "check/say.hpp"
+#include "check/temperature_family.hpp"
+
+#include <fmt/format.h>
+
+namespace wetspell {
+
+namespace {
+
+Outcome done(const Doubts& doubts, bool looked) {
+  if (!doubts.empty())
+    return Outcome::fails;
+  return looked ? Outcome::holds : Outcome::undecided;
+}
+
+Outcome temperature_not_read(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  bool looked = false;
+  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
+    const Quantity& reading = temperature(visit, i);
+    looked = looked || reading.has_value();
+    if (reading.status == Status::bad)
+      doubts.push_back(
+          doubt(temperature_fields[i],
+                fmt::format("{} {} cannot be read: {}.", heading(temperature_fields[i]),
+                            as_typed(view, temperature_fields[i], visit.row), text(reading.reason))));
+  }
+  return done(doubts, looked);
+}
+
+Outcome not_one_temperature(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  bool looked = false;
+  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
+    const Quantity& reading = temperature(visit, i);
+    looked = looked || reading.has_value();
+    if (reading.status == Status::range || reading.status == Status::over || reading.status == Status::under)
+      doubts.push_back(
+          doubt(temperature_fields[i], fmt::format("{} {} is not one temperature, so no mean can be taken.",
+                                                   heading(temperature_fields[i]),
+                                                   as_typed(view, temperature_fields[i], visit.row))));
+  }
+  return done(doubts, looked);
+}
+
+std::string_view slip_words(TemperatureSlip slip) {
+  switch (slip) {
+  case TemperatureSlip::celsius_as_fahrenheit:
+    return "looks like degrees Celsius written as Fahrenheit";
+  case TemperatureSlip::fahrenheit_as_celsius:
+    return "looks like degrees Fahrenheit written as Celsius";
+  default:
+    return "looks like a slipped decimal point";
+  }
+}
+
+template <TemperatureSlip slip> Outcome slipped(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  bool looked = false;
+  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
+    const Quantity& reading = temperature(visit, i);
+    if (!reading.has_value())
+      continue;
+    looked = true;
+    const MeantTemperature meant = meant_temperature(view, visit, i);
+    if (meant.slip != slip)
+      continue;
+    const Field field = temperature_fields[i];
+    const Quantity read_as{meant.written, meant.si, meant.si, 0, Status::value, meant.unit, true, {}};
+    // A bare number stays bare when only the point moves.
+    const bool bare = slip == TemperatureSlip::decimal && !reading.unit_typed;
+    doubts.push_back(doubt(
+        field,
+        fmt::format("{} {} {}: {} would fit.", heading(field), say(reading), slip_words(slip), say(read_as)),
+        {}, {{field, bare ? Cell::of_number(meant.written) : with_unit(meant.written, meant.unit)}}));
+  }
+  return done(doubts, looked);
+}
+
+Outcome not_liquid_water(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  const double low = view.season.limits[Limit::temperature_lowest];
+  const double high = view.season.limits[Limit::temperature_highest];
+  bool looked = false;
+  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
+    const Quantity& reading = temperature(visit, i);
+    if (!reading.has_value())
+      continue;
+    looked = true;
+    if (reading.si < low || reading.si > high)
+      doubts.push_back(doubt(temperature_fields[i],
+                             fmt::format("{} {} cannot be the temperature of a pool: the limit is {}.",
+                                         heading(temperature_fields[i]), say(reading),
+                                         say(view, Kind::temperature, reading.si < low ? low : high))));
+  }
+  return done(doubts, looked);
+}
+
+template <int side> Outcome unusual_water(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  bool looked = false;
+  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
+    const Quantity& reading = temperature(visit, i);
+    if (!reading.has_value())
+      continue;
+    looked = true;
+    if (unusual(view, reading) != side)
+      continue;
+    const double limit =
+        view.season.limits[side < 0 ? Limit::temperature_doubtful_low : Limit::temperature_doubtful_high];
+    doubts.push_back(
+        doubt(temperature_fields[i],
+              fmt::format("{} {} is {} than pools usually are: {} {} is doubtful.",
+                          heading(temperature_fields[i]), say(reading), side < 0 ? "colder" : "warmer",
+                          side < 0 ? "below" : "above", say(view, Kind::temperature, limit))));
+  }
+  return done(doubts, looked);
+}
+
+constexpr std::string_view practice = "common practice, no source";
+constexpr std::string_view slips = "judgement: a slip is named only when it alone explains the reading";
+
+} // namespace
+
+std::vector<RuleSpec> reading_rules() {
+  const auto rule = [](std::string_view name, Level level, std::string_view expectation,
+                       std::string_view advice, std::string_view source, VisitRule look) {
+    return RuleSpec{name,   Family::temperature,          level, Scope::reading, expectation, advice,
+                    source, {Field::visit_temperature_1}, look};
+  };
+  return {
+      rule("temperature-not-read", Level::fix, "A temperature can be read as a number",
+           "Correct the reading from the field sheet; write \"not measured\" when there is none.", practice,
+           temperature_not_read),
+      rule("not-one-temperature", Level::ask, "A temperature is one number",
+           "Ask for the reading itself; leave the cell blank when it was not noted.", practice,
+           not_one_temperature),
+      rule("celsius-as-fahrenheit", Level::fix, "A reading in Fahrenheit is not a number of degrees Celsius",
+           "Write the reading with its unit, or ask which thermometer was used.", slips,
+           slipped<TemperatureSlip::celsius_as_fahrenheit>),
+      rule("fahrenheit-as-celsius", Level::fix, "A reading in Celsius is not a number of degrees Fahrenheit",
+           "Write the reading with its unit, or ask which thermometer was used.", slips,
+           slipped<TemperatureSlip::fahrenheit_as_celsius>),
+      rule("temperature-decimal-slipped", Level::fix,
+           "The decimal point of a temperature stands in its place",
+           "Compare with the field sheet, and move the decimal point.", slips,
+           slipped<TemperatureSlip::decimal>),
+      rule("not-liquid-water", Level::fix, "Water is neither far below freezing nor hot",
+           "Correct the reading from the field sheet.",
+           "USGS National Field Manual 6.1.3.B, scope of the method", not_liquid_water),
+      rule("colder-than-water", Level::ask, "Liquid water is not colder than freezing",
+           "Ask whether the thermometer was in the water, and what it shows in melting ice.",
+           "judgement: half a degree is left for the thermometer", unusual_water<-1>),
+      rule("warmer-than-usual", Level::ask, "A pool is not warmer than shaded water usually gets",
+           "Ask whether the thermometer lay in the sun or in very shallow water.",
+           "judgement: shaded pools in spring and summer stay well below", unusual_water<1>),
+  };
+}
+
+} // namespace wetspell
