@@ -146,7 +146,7 @@ RuleSpec counted_the_other_way() {
       "Ask whether every step or every second step was counted on the course.",
       "a pace is two steps, charted from 2.59 to 6.60 ft: University of Kentucky Extension FOR-47; natural "
       "steps are 2.5 to 3 ft: Field Surveying MAGM 230",
-      calibration(),
+      {Field::person_counts, Field::person_course, Field::person_run_1},
       &way_of_counting};
 }
 
@@ -178,7 +178,7 @@ RuleSpec pace_beyond_people() {
       "A pace is as long as two steps of a person",
       "Ask for the length of the course, its unit, and the counts.",
       "judgement: natural steps are 2.5 to 3 ft (Field Surveying MAGM 230); half a foot is left either way",
-      calibration(),
+      {Field::person_course, Field::person_run_1},
       &pace_plausible};
 }
 

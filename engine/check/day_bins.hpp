@@ -44,11 +44,12 @@ private:
   std::vector<double> values_;
 };
 
-/// The median (the lower of two in the middle). Reorders the values; there must be one.
+/// The median, the mean of the two in the middle where their number is even. Reorders the values; there must
+/// be one.
 inline double median_of(std::vector<double>& values) {
-  const auto middle = values.begin() + static_cast<std::ptrdiff_t>((values.size() - 1) / 2);
+  const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
   std::nth_element(values.begin(), middle, values.end());
-  return *middle;
+  return values.size() % 2 == 1 ? *middle : (*std::max_element(values.begin(), middle) + *middle) / 2;
 }
 
 /// The day in the middle of all readings; there must be one.

@@ -128,7 +128,8 @@ Outcome form_given(const SeasonView& view, const LifeCount& life, Doubts& doubts
   }
   if (!life.seen_as.typed()) {
     doubts.push_back(doubt(Field::life_seen_as,
-                           fmt::format("Of {} it is not said in which form it was seen.",
+                           fmt::format("Row {} does not say in which form {} was seen.",
+                                       sheet_row(view, Field::life_species, life.row),
                                        as_typed(view, Field::life_species, life.row)),
                            {Field::life_species}));
     return Outcome::fails;

@@ -189,8 +189,77 @@ Outcome count_steady(const SeasonView& view, const LifeCount& before, const Life
   return Outcome::fails;
 }
 
+/// The pool's nearest count of the same species and form before (step -1) or after (1) this one.
+const LifeCount* like_it(const SeasonView& view, const LifeCount& life, std::ptrdiff_t step) {
+  constexpr int looked_through = 40; // rows: a few visits, all species
+  const auto& rows = view.pool_life[static_cast<std::size_t>(life.pool.index)];
+  const auto record = static_cast<std::uint32_t>(&life - view.season.life.data());
+  const auto day = [&](std::uint32_t row) { return view.season.life[row].date.si; };
+  auto at = std::partition_point(rows.begin(), rows.end(),
+                                 [&](std::uint32_t row) { return day(row) < life.date.si; }) -
+            rows.begin();
+  const auto end = static_cast<std::ptrdiff_t>(rows.size());
+  while (at < end && rows[static_cast<std::size_t>(at)] != record)
+    ++at;
+  for (int looked = 0; looked < looked_through; ++looked) {
+    at += step;
+    if (at < 0 || at >= end)
+      return nullptr;
+    const LifeCount& one = view.season.life[rows[static_cast<std::size_t>(at)]];
+    if (one.species == life.species && one.seen_as.index == life.seen_as.index)
+      return &one;
+  }
+  return nullptr;
+}
+
+Outcome nought_like_others(const SeasonView& view, const LifeCount& life, Doubts& doubts) {
+  constexpr double suspicious = 50; // smaller counts leap about by themselves
+  constexpr double close = 1.6;     // how near a tenth of it must come to the counts before and after
+  const auto count = counted_animals(life);
+  if (!count || !placed(life) || !life.species.known())
+    return Outcome::undecided;
+  if (*count < suspicious || std::fmod(*count, 10) != 0)
+    return Outcome::holds;
+  const double meant = *count / 10;
+  const LifeCount* beside = nullptr;
+  for (const std::ptrdiff_t step : {-1, 1}) {
+    const LifeCount* one = like_it(view, life, step);
+    const auto number = one == nullptr ? std::nullopt : counted_animals(*one);
+    if (!number)
+      continue;
+    if (*number > close * meant || meant > close * *number)
+      return Outcome::holds;
+    beside = beside == nullptr ? one : beside;
+  }
+  if (beside == nullptr)
+    return Outcome::undecided;
+  const bool first = life.by_first.has_value() && life.by_first.si >= *count;
+  const Field field = first ? Field::life_by_first : Field::life_by_second;
+  doubts.push_back(
+      doubt(field,
+            fmt::format("The count of {} is {}, but was {} on {}; it may have a nought too many.",
+                        animal_words(view.season, life), plain(*count, 2),
+                        plain(*counted_animals(*beside), 2), print_date(beside->date.si)),
+            {Field::life_pool, Field::life_date, Field::life_species, Field::life_seen_as},
+            {{field, Cell::of_number(meant)}}));
+  doubts.back().other_row = static_cast<std::uint32_t>(beside - view.season.life.data());
+  return Outcome::fails;
+}
+
 std::vector<Field> count_needs() {
   return {Field::life_pool, Field::life_date, Field::life_species, Field::life_seen_as, Field::life_by_first};
+}
+
+RuleSpec nought_too_many() {
+  return {"nought-too-many",
+          Family::life,
+          Level::ask,
+          Scope::pool_over_time,
+          "A count does not stand tenfold between the counts before and after it",
+          "Look at the field sheet for the number of digits.",
+          "judgement: a tenth of it fits the pool's other counts of the same kind",
+          count_needs(),
+          &nought_like_others};
 }
 
 RuleSpec count_leaps() {
@@ -220,7 +289,8 @@ RuleSpec count_shrinks() {
 } // namespace
 
 std::vector<RuleSpec> life_time_rules() {
-  return {out_of_its_season(), eggs_without_water(), counted_twice(), count_leaps(), count_shrinks()};
+  return {nought_too_many(), out_of_its_season(), eggs_without_water(),
+          counted_twice(),   count_leaps(),       count_shrinks()};
 }
 
 } // namespace wetspell

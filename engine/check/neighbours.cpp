@@ -11,7 +11,7 @@ namespace {
 
 // A change over more days than this says nothing about any of them: judgement.
 constexpr double longest_change = 90;
-constexpr double bins_in_a_change = 4;
+constexpr double bins_in_a_change = 8;
 constexpr double enough_days = 0.8; // of a change must lie where enough other pools were watched
 constexpr double window_least = 7;  // days
 
@@ -87,11 +87,16 @@ private:
       days += apart_days;
     }
     mean_days_ = changes_.empty() ? 1 : days / static_cast<double>(changes_.size());
-    width_ = std::max(1.0, mean_days_ / bins_in_a_change);
+    width_ = std::max(1.0, std::floor(mean_days_ / bins_in_a_change)); // whole days
   }
 
-  [[nodiscard]] double start() const { return centre_ - half_span - longest_change; }
+  [[nodiscard]] double start() const { return std::floor(centre_) - half_span - longest_change; }
   [[nodiscard]] double position(double day) const { return (day - start()) / width_; }
+
+  /// A bin counts for a change that runs over its centre.
+  [[nodiscard]] std::size_t first_centre_after(double day) const {
+    return static_cast<std::size_t>(std::ceil(position(day) - 0.5));
+  }
 
   void find_usual_changes() {
     const auto bins = static_cast<std::size_t>(2 * (half_span + longest_change) / width_) + 2;
@@ -104,8 +109,8 @@ private:
         if (b.value <= test_.lowest || b.value >= test_.highest || a.value <= test_.lowest)
           continue;
         const double rate = (b.value - a.value) / (b.day - a.day);
-        const auto last = static_cast<std::size_t>(std::ceil(position(b.day)));
-        for (auto bin = static_cast<std::size_t>(position(a.day)); bin < last; ++bin)
+        const std::size_t last = first_centre_after(b.day);
+        for (std::size_t bin = first_centre_after(a.day); bin < last; ++bin)
           use(bin, rate);
       }
     };
@@ -240,60 +245,99 @@ std::vector<Apart> changes_apart(const PoolReadings& readings, const FarTest& te
   return readings.all.empty() ? std::vector<Apart>{} : Comparison(readings, test).verdicts();
 }
 
-std::vector<Apart> levels_apart(const PoolReadings& readings, const FarTest& test) {
-  std::vector<Apart> list;
-  if (readings.all.empty())
-    return list;
-  const double start = middle_day(readings.all) - half_span;
-  const auto bin_of = [&](double day) {
-    const double bin = std::floor(day) - std::floor(start) + 1;
-    return bin >= 1 && bin <= 2 * half_span ? static_cast<std::size_t>(bin) : 0;
-  };
-  DayBins days(static_cast<std::size_t>(2 * half_span) + 3);
-  for (const PoolReading& reading : readings.all)
-    if (const std::size_t bin = bin_of(reading.day); bin != 0)
-      days.announce(bin);
-  days.open();
-  for (const PoolReading& reading : readings.all)
-    if (const std::size_t bin = bin_of(reading.day); bin != 0)
-      days.put(bin, reading.value);
+namespace {
+
+/// Readings by day, and what was usual on each.
+class Levels {
+public:
+  Levels(const PoolReadings& readings, const FarTest& test)
+      : all_(readings.all), test_(test), start_(std::floor(middle_day(readings.all)) - half_span),
+        days_(static_cast<std::size_t>(2 * half_span) + 3) {
+    for (const PoolReading& reading : all_)
+      if (const std::size_t bin = bin_of(reading.day); bin != 0)
+        days_.announce(bin);
+    days_.open();
+    for (const PoolReading& reading : all_)
+      if (const std::size_t bin = bin_of(reading.day); bin != 0)
+        days_.put(bin, reading.value);
+    find_usual();
+  }
+
+  /// The pool's own readings of those three days run from `first` to one before `last`.
+  Apart verdict(std::size_t reading, std::size_t first, std::size_t last) {
+    const PoolReading& here = all_[reading];
+    const Usual& usual = usual_[bin_of(here.day)];
+    const std::size_t others = usual.readings - std::min(usual.readings, last - first);
+    Apart apart{Outcome::undecided, here.visit, SeasonView::nowhere, usual.median, others};
+    if (others == 0 || static_cast<double>(others) < test_.least)
+      return apart;
+    apart.outcome = Outcome::holds;
+    if (std::abs(here.value - usual.median) > test_.far * usual.deviation) {
+      apart.outcome = Outcome::fails;
+      gather(bin_of(here.day));
+      for (std::size_t own = first; own < last;
+           ++own) // what is said of the others leaves the pool itself out
+        values_.erase(std::find(values_.begin(), values_.end(), all_[own].value));
+      apart.usual = median_of(values_);
+    }
+    return apart;
+  }
+
+private:
   struct Usual {
     double median = 0, deviation = 0;
     std::size_t readings = 0;
   };
-  std::vector<Usual> usual(days.size());
-  std::vector<double> values;
-  for (std::size_t bin = 1; bin + 1 < days.size(); ++bin) {
-    const auto found = days.around(bin);
-    if (days.at(bin).empty() || static_cast<double>(found.size()) < test.least + 1)
-      continue;
-    values.assign(found.begin(), found.end());
-    const double median = median_of(values);
-    for (double& value : values)
-      value = std::abs(value - median);
-    usual[bin] = {median, std::max(test.floor, normal_share * median_of(values)), found.size()};
+
+  /// 0: too far from the rest of the season.
+  [[nodiscard]] std::size_t bin_of(double day) const {
+    const double bin = std::floor(day) - start_ + 1;
+    return bin >= 1 && bin <= 2 * half_span ? static_cast<std::size_t>(bin) : 0;
   }
+  void gather(std::size_t bin) {
+    const auto found = days_.around(bin);
+    values_.assign(found.begin(), found.end());
+  }
+  void find_usual() {
+    usual_.resize(days_.size());
+    for (std::size_t bin = 1; bin + 1 < days_.size(); ++bin) {
+      if (days_.at(bin).empty() || static_cast<double>(days_.around(bin).size()) < test_.least + 1)
+        continue;
+      gather(bin);
+      const double median = median_of(values_);
+      for (double& value : values_)
+        value = std::abs(value - median);
+      usual_[bin] = {median, std::max(test_.floor, normal_share * median_of(values_)), values_.size()};
+    }
+  }
+
+  const std::vector<PoolReading>& all_;
+  const FarTest& test_;
+  double start_;
+  DayBins days_;
+  std::vector<Usual> usual_;
+  std::vector<double> values_;
+};
+
+} // namespace
+
+std::vector<Apart> levels_apart(const PoolReadings& readings, const FarTest& test) {
+  std::vector<Apart> list;
+  if (readings.all.empty())
+    return list;
+  Levels levels(readings, test);
   list.reserve(readings.all.size());
   std::size_t begin = 0;
   for (const std::size_t end : readings.ends) {
+    std::size_t first = begin;
+    std::size_t last = begin;
     for (std::size_t i = begin; i < end; ++i) {
-      const PoolReading& reading = readings.all[i];
-      const auto near_day = [&](std::size_t j) {
-        return std::abs(std::floor(readings.all[j].day) - std::floor(reading.day)) <= 1;
-      };
-      std::size_t own = 1;
-      for (std::size_t j = i; j > begin && near_day(j - 1); --j)
-        ++own;
-      for (std::size_t j = i + 1; j < end && near_day(j); ++j)
-        ++own;
-      const Usual& found = usual[bin_of(reading.day)];
-      const std::size_t others = found.readings - std::min(found.readings, own);
-      const bool enough = static_cast<double>(others) >= test.least && others > 0;
-      const bool far = std::abs(reading.value - found.median) > test.far * found.deviation;
-      list.push_back({!enough ? Outcome::undecided
-                      : far   ? Outcome::fails
-                              : Outcome::holds,
-                      reading.visit, SeasonView::nowhere, found.median, others});
+      const double day = std::floor(readings.all[i].day);
+      while (std::floor(readings.all[first].day) < day - 1)
+        ++first;
+      while (last < end && std::floor(readings.all[last].day) <= day + 1)
+        ++last;
+      list.push_back(levels.verdict(i, first, last));
     }
     begin = end;
   }

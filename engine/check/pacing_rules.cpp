@@ -132,22 +132,18 @@ RuleSpec paced_by_someone_else() {
 }
 
 Outcome pacer_said(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  if (!any_counted(view.season, visit)) {
+  if (!any_counted(view.season, visit) || !(visit.paced_by.typed() || visit.person.typed())) {
     return Outcome::undecided;
   }
-  const bool alone = !visit.second_person.typed();
-  if (visit.paced_by.typed() || (alone && visit.person.typed())) {
+  if (visit.paced_by.typed() || !visit.second_person.typed()) {
     return Outcome::holds;
   }
   const Line line = counted_line(view.season, visit);
-  const std::string count = line_words(view, visit, typed(visit, line));
   doubts.push_back(
       doubt(Field::visit_paced_by,
-            visit.person.typed()
-                ? fmt::format("Two people were there and nobody is named for the {}; they count as the "
-                              "first person's.",
-                              count)
-                : fmt::format("Nobody is named for the {}, so they cannot be turned into a length.", count),
+            fmt::format("Two people were there and nobody is named for the {}; they count as the "
+                        "first person's.",
+                        line_words(view, visit, typed(visit, line))),
             {Field::visit_person, Field::visit_second_person, field_of(line)}));
   return Outcome::fails;
 }
@@ -224,7 +220,7 @@ RuleSpec tape_against_paces() {
 } // namespace
 
 std::vector<RuleSpec> pacing_rules() {
-  return {paces_by_tape(), paces_without_calibration(), paced_by_someone_else(), paces_of_nobody(),
+  return {paces_by_tape(), paced_by_someone_else(), paces_without_calibration(), paces_of_nobody(),
           tape_against_paces()};
 }
 

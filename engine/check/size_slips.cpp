@@ -9,11 +9,12 @@ namespace wetspell {
 
 namespace {
 
-// How closely the value meant must fit, and how much a pool changes between visits without anybody
-// wondering: judgement, since a paced line repeats to about a tenth and pools shrink by a fifth in a round.
+// How closely the value meant must fit, and what a pool can do between visits: judgement. A paced line
+// repeats to about a tenth and pools shrink by a fifth in a round; in the flattest basins length goes with
+// the depth to a power of 1.5, and with the fill in proportion.
 constexpr double near_factor = 1.3;
+constexpr double flattest_basin = 1.5;
 constexpr double same_depth = 0.05;      // metres
-constexpr double same_depth_part = 0.2;  // of the depth
 constexpr double same_fill = 0.15;       // of one
 constexpr double brimful = 0.75;         // the pool reaches its edge from here on
 constexpr double dried_to = 1.0 / 3;     // a value over the edge may mean a pool down to this part of it
@@ -41,20 +42,25 @@ double factor_of(SizeSlipKind kind) {
 /// What the rest of two visits says about the pool's size: the same, another, or nothing.
 enum class Says : std::uint8_t { nothing, same, changed };
 
-Says pool_says(const SeasonView& view, const Visit& now, const Visit& then, Line line, bool smaller) {
+/// `factor`: value meant over value read.
+Says pool_says(const SeasonView& view, const Visit& now, const Visit& then, Line line, double factor) {
   const DerivedVisit& here = view.derived_of(now);
   const DerivedVisit& there = view.derived_of(then);
-  if (here.depth && there.depth) {
-    const double change = here.depth->value - there.depth->value;
-    const bool same = std::abs(change) <= std::max(same_depth, same_depth_part * there.depth->value);
-    return !same && (change < 0) == smaller ? Says::changed : Says::same;
+  // Whether what changed would make the value as it was read a likely one.
+  const auto explained = [factor](double ratio) {
+    return factor > 1 ? ratio * factor <= near_factor : ratio * factor * near_factor >= 1;
+  };
+  if (here.depth && there.depth && there.depth->value > 0) {
+    const bool same = std::abs(here.depth->value - there.depth->value) <= same_depth;
+    const double ratio = std::pow(here.depth->value / there.depth->value, flattest_basin);
+    return !same && explained(ratio) ? Says::changed : Says::same;
   }
-  if (now.fill.has_value() && then.fill.has_value()) {
-    const double change = now.fill.si - then.fill.si;
-    return std::abs(change) > same_fill && (change < 0) == smaller ? Says::changed : Says::same;
+  if (now.fill.has_value() && then.fill.has_value() && then.fill.si > 0) {
+    const bool same = std::abs(now.fill.si - then.fill.si) <= same_fill;
+    return !same && explained(now.fill.si / then.fill.si) ? Says::changed : Says::same;
   }
-  const auto across_here = metres(here, other(line));
-  const auto across_there = metres(there, other(line));
+  const auto& across_here = metres(here, other(line));
+  const auto& across_there = metres(there, other(line));
   const bool same = across_here && across_there && near(across_here->value, across_there->value);
   return same ? Says::same : Says::nothing;
 }
@@ -135,7 +141,7 @@ SlipVerdict size_slip(const SeasonView& view, const Visit& visit, Line line, Siz
     if (!near(meant, metres(view.derived_of(*then), line)->value)) {
       return {Outcome::holds, {}};
     }
-    const Says says = pool_says(view, visit, *then, line, factor > 1);
+    const Says says = pool_says(view, visit, *then, line, factor);
     if (says == Says::changed) {
       return {Outcome::holds, {}};
     }
