@@ -12,7 +12,9 @@ function(wetspell_room name)
     set(scope INTERFACE)
   endif()
   target_include_directories(wetspell_${name} ${scope} ${CMAKE_SOURCE_DIR}/engine)
-  target_link_libraries(wetspell_${name} ${scope} Boost::headers fmt::fmt-header-only)
+  target_include_directories(wetspell_${name} SYSTEM ${scope}
+    $<TARGET_PROPERTY:fmt::fmt-header-only,INTERFACE_INCLUDE_DIRECTORIES>) # compiled once, in engine/base/fmt.cpp
+  target_link_libraries(wetspell_${name} ${scope} Boost::headers)
   foreach(other IN LISTS ROOM_DEPENDS)
     target_link_libraries(wetspell_${name} ${scope} wetspell_${other})
   endforeach()

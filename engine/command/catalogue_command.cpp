@@ -83,8 +83,9 @@ std::string functions_text() {
   for (const FunctionSpec& function : wetspell::functions()) {
     std::string parameters;
     for (const ParameterSpec& parameter : function.parameters)
-      parameters += fmt::format(parameter.optional() ? "{}[{}]" : "{}{}", parameters.empty() ? "" : "; ",
-                                parameter.name);
+      parameters += fmt::format("{}{}", parameters.empty() ? "" : "; ",
+                                parameter.optional() ? fmt::format("[{}]", parameter.name)
+                                                     : std::string(parameter.name));
     out += fmt::format("{}({})\n    {}\n", function.name, parameters, function.summary);
   }
   return out;
