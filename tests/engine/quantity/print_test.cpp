@@ -101,7 +101,7 @@ TEST(RoundTrip, PrintThenRead) {
 }
 
 TEST(RoundTrip, Dates) {
-  for (double day = 18264; day < 109574; day += 13) {
+  for (int day = 18264; day < 109574; day += 13) {
     const Quantity q = read(print_date(day), {Kind::date});
     ASSERT_EQ(q.status, Status::value) << print_date(day);
     ASSERT_EQ(q.si, day);

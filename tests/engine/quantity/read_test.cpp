@@ -6,6 +6,7 @@
 #include "quantity/reason.hpp"
 #include "reader_data.hpp"
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -199,10 +200,10 @@ TEST(ReadText, BothWaysThroughTheReaderAgree) {
   for (int i = 0; i < 20000; ++i) {
     std::string typed = std::to_string(std::uniform_int_distribution<int>(0, 99999)(random));
     if (i % 2 != 0)
-      typed += "." + std::to_string(std::uniform_int_distribution<int>(0, 99999)(random));
+      typed = fmt::format("{}.{}", typed, std::uniform_int_distribution<int>(0, 99999)(random));
     const Kind kind = kinds[static_cast<std::size_t>(i) % 6];
     const Quantity a = read(typed, {kind});
-    const Quantity b = read(" " + typed, {kind});
+    const Quantity b = read(fmt::format(" {}", typed), {kind});
     ASSERT_EQ(a.status, b.status) << typed;
     ASSERT_EQ(a.reason, b.reason) << typed;
     ASSERT_EQ(a.resolution, b.resolution) << typed;
@@ -216,7 +217,7 @@ TEST(ReadText, SpacesAndCapitalsDoNotMatter) {
     const auto kind = kind_named(line.kind);
     ASSERT_TRUE(kind.has_value());
     const ReadOptions options{*kind, line.assume.empty() ? Unit::none : *unit_named(line.assume)};
-    std::string upper = "  " + line.text + "\t";
+    std::string upper = fmt::format("  {}\t", line.text);
     for (char& c : upper)
       c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
     const Quantity a = read(std::string_view{line.text}, options);

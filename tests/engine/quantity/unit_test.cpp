@@ -111,9 +111,9 @@ TEST(Convert, OrderIsKept) {
     if (u.unit == Unit::none || u.unit == Unit::pace || u.unit == Unit::step)
       continue;
     double last = to_si(-100.1, u.unit);
-    for (double v = -100; v < 100; v += 0.1) {
-      const double si = to_si(v, u.unit);
-      ASSERT_GT(si, last) << v << ' ' << u.name;
+    for (int tenths = -1000; tenths < 1000; ++tenths) {
+      const double si = to_si(tenths / 10.0, u.unit);
+      ASSERT_GT(si, last) << tenths << ' ' << u.name;
       last = si;
     }
   }
