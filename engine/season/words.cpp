@@ -89,8 +89,8 @@ bool says_not_known(std::string_view text) {
     // Only signs were typed: question marks and dashes are how people say that they do not know.
     const std::string_view signs = trimmed(text);
     return !signs.empty() &&
-           (signs.find_first_not_of("?") == std::string_view::npos ||
-            signs.find_first_not_of("-") == std::string_view::npos || signs == "\u2013" || signs == "\u2014");
+           (signs.find_first_not_of('?') == std::string_view::npos ||
+            signs.find_first_not_of('-') == std::string_view::npos || signs == "\u2013" || signs == "\u2014");
   }
   for (std::string_view known : not_known_words)
     if (word == known)
