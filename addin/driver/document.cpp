@@ -41,7 +41,10 @@ Reference<css::sheet::XSpreadsheetDocument> load(const Office& office, const rtl
                                                  std::vector<css::beans::PropertyValue> more) {
   namespace Macros = css::document::MacroExecMode;
   more.push_back(property("Hidden", Any(options.hidden)));
-  more.push_back(property("ReadOnly", Any(options.readOnly)));
+  if (options.readOnly) {
+    // Said only when wanted: false is taken as a demand to write, and a file that may only be read fails.
+    more.push_back(property("ReadOnly", Any(true)));
+  }
   more.push_back(property("MacroExecutionMode",
                           Any(options.runMacros ? Macros::ALWAYS_EXECUTE_NO_WARN : Macros::NEVER_EXECUTE)));
   return {office.desktop()->loadComponentFromURL(url, "_blank", 0, sequence(more)), UNO_QUERY};

@@ -95,6 +95,19 @@ TEST_F(InOffice, PutsNothingBesideAnOpenDocument) {
   EXPECT_THAT(names, ElementsAre("season.ods"));
 }
 
+// Root may write to anything; only for other users does this hold what it says.
+TEST_F(InOffice, OpensAFileThatMayOnlyBeRead) {
+  const driver::TemporaryFolder folder("wetspell-test-");
+  const auto file = folder.path() / "season.ods";
+  document.setValue("A1", 7);
+  document.store(file);
+  std::filesystem::permissions(file, std::filesystem::perms::owner_read);
+  const Document open = Document::open(office(), file);
+  EXPECT_EQ(open.read("A1").value, 7);
+  open.setValue("A2", 8);
+  EXPECT_EQ(reopened(open, ".ods").read("A2").value, 8) << "a checked copy can be stored elsewhere";
+}
+
 class Formats : public HostTest, public ::testing::WithParamInterface<const char*> {};
 
 TEST_P(Formats, KeepFormulasAndText) {
