@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
 #include <limits>
 
 namespace wetspell {
@@ -20,15 +21,26 @@ constexpr double no_bound = std::numeric_limits<double>::infinity();
 /// Gathers one reading from every visit that has it; the others are undecided.
 template <class Read>
 PoolReadings gather(const SeasonView& view, std::vector<RowVerdict>& verdicts, Read read) {
+  // First in the order of the rows, then pool by pool: visits are wide, and one walk over them is enough.
+  const std::size_t rows = view.season.visits.size();
+  std::vector<double> days(rows);
+  std::vector<double> values(rows, Quantity::no_value);
+  for (std::uint32_t index = 0; index < rows; ++index) {
+    days[index] = view.visit(index).date.si;
+    if (const std::optional<double> value = read(index)) {
+      values[index] = *value;
+    }
+  }
   PoolReadings readings;
-  readings.all.reserve(view.season.visits.size());
+  readings.all.reserve(rows);
   readings.ends.reserve(view.pool_visits.size());
+  verdicts.reserve(rows);
   for (const auto& visits : view.pool_visits) {
     for (const std::uint32_t index : visits) {
-      if (const std::optional<double> value = read(index)) {
-        readings.all.push_back({index, view.visit(index).date.si, *value});
-      } else {
+      if (std::isnan(values[index])) {
         verdicts.push_back({index, Outcome::undecided, {}});
+      } else {
+        readings.all.push_back({index, days[index], values[index]});
       }
     }
     readings.ends.push_back(readings.all.size());
@@ -42,7 +54,6 @@ FarTest far_test(const SeasonView& view, double floor, double lowest, double hig
 }
 
 template <class Say> void put(const std::vector<Apart>& all, std::vector<RowVerdict>& verdicts, Say say_it) {
-  verdicts.reserve(verdicts.size() + all.size());
   for (const Apart& apart : all) {
     verdicts.push_back({apart.visit, apart.outcome, {}});
     if (apart.outcome == Outcome::fails) {

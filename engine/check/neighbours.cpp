@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace wetspell {
 
@@ -19,7 +20,7 @@ constexpr double window_least = 7;  // days
 struct Change {
   std::size_t to = 0; ///< index of the later reading
   double middle = 0;  ///< day
-  double residual = 0;
+  double beyond = 0;  ///< how much more it is than the others'; NaN where too few others were watched
 };
 
 class Comparison {
@@ -39,19 +40,19 @@ public:
     list.reserve(all_.size());
     std::vector<char> odd(all_.size(), 0);
     for (const Change& change : changes_)
-      if (far(change.to - 1, change.to, deviation_at(change.middle)))
+      if (too_far(change.to - 1, change.to, change.beyond, deviation_at(change.middle)))
         odd[culprit(change)] = 1;
     std::size_t next = 0;
     for (std::size_t i = 0; i < all_.size(); ++i) {
-      const bool changed = next < changes_.size() && changes_[next].to == i;
-      const double middle = changed ? changes_[next].middle : 0;
-      next += changed ? 1 : 0;
-      if (odd[i] != 0)
+      const Change* change = next < changes_.size() && changes_[next].to == i ? &changes_[next++] : nullptr;
+      if (odd[i] != 0) {
         list.push_back(apart(i));
-      else if (!first_of_pool_[i])
+      } else if (!first_of_pool_[i]) {
+        const bool known =
+            change != nullptr && !std::isnan(change->beyond) && deviation_at(change->middle) > 0;
         list.push_back(
-            {changed && deviation_at(middle) > 0 && expected(i - 1, i) ? Outcome::holds : Outcome::undecided,
-             all_[i].visit, SeasonView::nowhere, 0, 0});
+            {known ? Outcome::holds : Outcome::undecided, all_[i].visit, SeasonView::nowhere, 0, 0});
+      }
     }
     return list;
   }
@@ -159,19 +160,15 @@ private:
     window_ = std::max(window_least, mean_days_);
     const auto windows = static_cast<std::size_t>(2 * (half_span + longest_change) / window_) + 3;
     DayBins residuals(windows);
-    std::vector<char> usable(changes_.size(), 0);
-    for (std::size_t i = 0; i < changes_.size(); ++i) {
-      Change& change = changes_[i];
-      if (const auto usual = expected(change.to - 1, change.to)) {
-        change.residual = std::abs(all_[change.to].value - all_[change.to - 1].value - *usual);
-        usable[i] = 1;
+    for (Change& change : changes_) {
+      change.beyond = beyond(change.to - 1, change.to);
+      if (!std::isnan(change.beyond))
         residuals.announce(window(change.middle));
-      }
     }
     residuals.open();
-    for (std::size_t i = 0; i < changes_.size(); ++i)
-      if (usable[i] != 0)
-        residuals.put(window(changes_[i].middle), changes_[i].residual);
+    for (const Change& change : changes_)
+      if (!std::isnan(change.beyond))
+        residuals.put(window(change.middle), std::abs(change.beyond));
     deviations_.assign(windows, 0);
     std::vector<double> values;
     for (std::size_t i = 1; i + 1 < windows; ++i) {
@@ -189,21 +186,26 @@ private:
   /// 0: too few changes in those days.
   [[nodiscard]] double deviation_at(double day) const { return deviations_[window(day)]; }
 
-  [[nodiscard]] bool far(std::size_t from, std::size_t to, double deviation) const {
-    const auto usual = deviation > 0 ? expected(from, to) : std::nullopt;
-    if (!usual)
+  /// How much more the pool changed than the others; NaN where too few others were watched.
+  [[nodiscard]] double beyond(std::size_t from, std::size_t to) const {
+    const auto usual = expected(from, to);
+    return usual ? all_[to].value - all_[from].value - *usual : std::numeric_limits<double>::quiet_NaN();
+  }
+
+  [[nodiscard]] bool too_far(std::size_t from, std::size_t to, double more, double deviation) const {
+    if (!(deviation > 0) || !(std::abs(more) > test_.far * deviation))
       return false;
     const double a = all_[from].value;
     const double b = all_[to].value;
-    const double beyond = b - a - *usual;
-    const bool could_not_fall = beyond > 0 && b <= test_.lowest;
-    const bool filled_first = beyond < 0 && (a <= test_.lowest || b >= test_.highest);
-    return !could_not_fall && !filled_first && std::abs(beyond) > test_.far * deviation;
+    const bool could_not_fall = more > 0 && b <= test_.lowest;
+    const bool filled_first = more < 0 && (a <= test_.lowest || b >= test_.highest);
+    return !could_not_fall && !filled_first;
   }
 
   /// Whether the change between two readings is like the others'.
   [[nodiscard]] bool ordinary(std::size_t from, std::size_t to, double deviation) const {
-    return expected(from, to).has_value() && !far(from, to, deviation);
+    const double more = beyond(from, to);
+    return !std::isnan(more) && !too_far(from, to, more, deviation);
   }
 
   /// Which of the two readings of a far change is the odd one, judged by the readings around them.

@@ -166,7 +166,8 @@ constexpr double same_depth = 0.05; // metres
 
 Outcome tape_and_paces_agree(const SeasonView& view, const Visit& before, const Visit& now, Doubts& doubts) {
   Outcome outcome = Outcome::undecided;
-  if (now.date.si - before.date.si > same_days) {
+  const bool one_taped = before.size_tool.is(SizeTool::tape) != now.size_tool.is(SizeTool::tape);
+  if (!one_taped || now.date.si - before.date.si > same_days) {
     return outcome;
   }
   const DerivedVisit& then = view.derived_of(before);

@@ -30,9 +30,11 @@ inline const Quantity& fullest(const Pool& pool, Line line) {
   return line == Line::length ? pool.longest : pool.widest;
 }
 
-/// Whether the line stands there as a count of paces or steps.
+/// Whether the line stands there as a count of paces or steps. Most lines are seen at a glance not to.
 inline bool counted(const Season& season, const Visit& visit, const Quantity& line) {
-  return line_count(season, visit, line).has_value();
+  return (visit.size_tool.is(SizeTool::paces) || line.status == Status::paces ||
+          line.status == Status::steps) &&
+         line_count(season, visit, line).has_value();
 }
 inline bool any_counted(const Season& season, const Visit& visit) {
   return counted(season, visit, visit.length) || counted(season, visit, visit.width);

@@ -53,7 +53,7 @@ Doubt doubt_of(const SeasonView& view, const Visit& visit, Line line, const Size
 template <SizeSlipKind kind> Outcome look_for(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   Outcome outcome = Outcome::undecided;
   for (const Line line : {Line::length, Line::width}) {
-    if (possible_slip(view.season, visit, typed(visit, line)) != kind) {
+    if (!can_slip(view.season, visit, typed(visit, line), kind)) {
       continue;
     }
     const SlipVerdict verdict = size_slip(view, visit, line, kind);

@@ -3,7 +3,6 @@
 #include "quantity/unit.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace wetspell {
 
@@ -86,16 +85,16 @@ EdgeSays edge_says(const SeasonView& view, const Visit& visit, Line line, double
 }
 
 /// The nearest visit before or after that has the line in metres.
-template <class Step> const Visit* sized(const SeasonView& view, const Visit& visit, Line line, Step step) {
-  const Visit* near_by = &visit;
+const Visit* sized(const SeasonView& view, const Visit& visit, Line line, bool earlier) {
+  const Visit* one = &visit;
   for (int looked = 0; looked < visits_looked_through; ++looked) {
-    near_by = step(*near_by);
-    if (near_by == nullptr) {
+    one = earlier ? view.before(*one) : view.after(*one);
+    if (one == nullptr) {
       return nullptr;
     }
-    const auto& size = metres(view.derived_of(*near_by), line);
+    const auto& size = metres(view.derived_of(*one), line);
     if (size && size->value > 0) {
-      return near_by;
+      return one;
     }
   }
   return nullptr;
@@ -103,17 +102,21 @@ template <class Step> const Visit* sized(const SeasonView& view, const Visit& vi
 
 } // namespace
 
-std::optional<SizeSlipKind> possible_slip(const Season& season, const Visit& visit, const Quantity& line) {
-  if (const auto count = line_count(season, visit, line)) {
-    return count->counted == CountedAs::steps ? SizeSlipKind::paces_as_steps : SizeSlipKind::steps_as_paces;
+bool can_slip(const Season& season, const Visit& visit, const Quantity& line, SizeSlipKind kind) {
+  switch (kind) {
+  case SizeSlipKind::metres_as_feet:
+  case SizeSlipKind::feet_as_metres: {
+    const Unit unit = kind == SizeSlipKind::metres_as_feet ? Unit::foot : Unit::metre;
+    // Whoever writes the unit out means it.
+    return line.has_value() && line.unit == unit && !line.unit_typed && !counted(season, visit, line);
   }
-  if (!line.has_value() || line.unit_typed) {
-    return std::nullopt; // whoever writes the unit out means it
+  case SizeSlipKind::steps_as_paces:
+  case SizeSlipKind::paces_as_steps: {
+    const auto read = kind == SizeSlipKind::steps_as_paces ? CountedAs::paces : CountedAs::steps;
+    return counted(season, visit, line) && line_count(season, visit, line)->counted == read;
   }
-  if (line.unit == Unit::foot) {
-    return SizeSlipKind::metres_as_feet;
   }
-  return line.unit == Unit::metre ? std::optional(SizeSlipKind::feet_as_metres) : std::nullopt;
+  return false;
 }
 
 SlipVerdict size_slip(const SeasonView& view, const Visit& visit, Line line, SizeSlipKind kind) {
@@ -128,13 +131,11 @@ SlipVerdict size_slip(const SeasonView& view, const Visit& visit, Line line, Siz
   if (edge == EdgeSays::contradicts) {
     return {Outcome::holds, {}};
   }
-  const std::array<const Visit*, 2> around{
-      sized(view, visit, line, [&](const Visit& v) { return view.before(v); }),
-      sized(view, visit, line, [&](const Visit& v) { return view.after(v); })};
   const Visit* against = nullptr;
   int neighbours = 0;
   int same = 0;
-  for (const Visit* then : around) {
+  for (const bool earlier : {true, false}) {
+    const Visit* then = sized(view, visit, line, earlier);
     if (then == nullptr) {
       continue;
     }

@@ -16,9 +16,8 @@ struct SizeSlip {
   const Visit* against = nullptr; ///< the visit that speaks for it; null: the pool's edge does
 };
 
-/// Which slip a line could hold at all, from how it stands in its cell; nothing where the unit was written
-/// out or is neither feet nor metres.
-std::optional<SizeSlipKind> possible_slip(const Season& season, const Visit& visit, const Quantity& line);
+/// Whether the line could hold this slip at all, from how it stands in its cell.
+bool can_slip(const Season& season, const Visit& visit, const Quantity& line, SizeSlipKind kind);
 
 /// A slip explains a value when the value meant fits the pool's visits before and after (or its edge), and
 /// nothing else seen that day says that the pool itself had changed so much.
