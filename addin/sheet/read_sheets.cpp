@@ -1,6 +1,7 @@
 #include "sheet/read_sheets.hpp"
 
 #include "base/text.hpp"
+#include "quantity/print.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
@@ -12,8 +13,11 @@
 #include <com/sun/star/sheet/XSheetCellCursor.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
+#include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
 #include <com/sun/star/sheet/XUsedAreaCursor.hpp>
 #include <com/sun/star/util/Date.hpp>
+#include <com/sun/star/util/NumberFormat.hpp>
+#include <com/sun/star/util/XNumberFormatsSupplier.hpp>
 
 #include <algorithm>
 #include <chrono>
@@ -53,7 +57,31 @@ void markDates(Table& table, const Reference<css::table::XCellRange>& range, dou
       }
 }
 
-Table tableOf(const Reference<css::sheet::XSpreadsheet>& sheet, const std::string& name, double zero) {
+/// Whoever types 75% gets a cell that holds 0.75 and looks as typed: the engine is given what was typed.
+void markPercents(Table& table, const Reference<css::table::XCellRange>& range,
+                  const Reference<css::util::XNumberFormats>& formats) {
+  const Reference<css::sheet::XUniqueCellFormatRangesSupplier> supplier(range, UNO_QUERY_THROW);
+  const Reference<css::container::XIndexAccess> groups = supplier->getUniqueCellFormatRanges();
+  for (sal_Int32 i = 0; i < groups->getCount(); ++i) {
+    const Reference<css::sheet::XSheetCellRanges> group(groups->getByIndex(i), UNO_QUERY_THROW);
+    sal_Int32 key = 0;
+    sal_Int16 type = 0;
+    Reference<css::beans::XPropertySet>(group, UNO_QUERY_THROW)->getPropertyValue("NumberFormat") >>= key;
+    formats->getByKey(key)->getPropertyValue("Type") >>= type;
+    if ((type & css::util::NumberFormat::PERCENT) == 0)
+      continue;
+    for (const css::table::CellRangeAddress& part : group->getRangeAddresses())
+      for (sal_Int32 row = part.StartRow; row <= part.EndRow; ++row)
+        for (sal_Int32 column = part.StartColumn; column <= part.EndColumn; ++column) {
+          Cell& cell = table.at(static_cast<std::size_t>(row), static_cast<std::size_t>(column));
+          if (cell.kind == CellKind::number)
+            cell = Cell::of_text(plain(cell.number * 100) + "%");
+        }
+  }
+}
+
+Table tableOf(const Reference<css::sheet::XSpreadsheet>& sheet, const std::string& name, double zero,
+              const Reference<css::util::XNumberFormats>& formats) {
   const Reference<css::sheet::XSheetCellCursor> cursor = sheet->createCursor();
   const Reference<css::sheet::XUsedAreaCursor> used(cursor, UNO_QUERY_THROW);
   used->gotoEndOfUsedArea(false);
@@ -70,7 +98,9 @@ Table tableOf(const Reference<css::sheet::XSpreadsheet>& sheet, const std::strin
         table.at(static_cast<std::size_t>(first + row), static_cast<std::size_t>(column)) =
             cellOf(block[row][column]);
   }
-  markDates(table, sheet->getCellRangeByPosition(0, 0, end.EndColumn, end.EndRow), zero);
+  const auto all = sheet->getCellRangeByPosition(0, 0, end.EndColumn, end.EndRow);
+  markDates(table, all, zero);
+  markPercents(table, all, formats);
   return table;
 }
 
@@ -87,11 +117,13 @@ double dayZero(const Reference<css::sheet::XSpreadsheetDocument>& document) {
 std::vector<Table> tablesOf(const Reference<css::sheet::XSpreadsheetDocument>& document) {
   const Reference<css::container::XIndexAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
   const double zero = dayZero(document);
+  const auto formats =
+      Reference<css::util::XNumberFormatsSupplier>(document, UNO_QUERY_THROW)->getNumberFormats();
   std::vector<Table> tables;
   for (sal_Int32 i = 0; i < sheets->getCount(); ++i) {
     const Reference<css::sheet::XSpreadsheet> sheet(sheets->getByIndex(i), UNO_QUERY_THROW);
     const Reference<css::container::XNamed> named(sheet, UNO_QUERY_THROW);
-    tables.push_back(tableOf(sheet, fromOffice(named->getName()), zero));
+    tables.push_back(tableOf(sheet, fromOffice(named->getName()), zero, formats));
   }
   return tables;
 }
