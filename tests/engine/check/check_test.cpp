@@ -90,13 +90,17 @@ TEST(Check, EveryVisitIsCountedOnceByEveryRuleOverVisits) {
 }
 
 TEST(Check, FindingsStandByTableRowAndLevel) {
-  const Season season = season_of({{TableKind::visits,
-                                    {{"pool", "date", "water", "depth", "temperature_1"},
-                                     {"B09", "2026-04-18", "standing water", "", "200"},
-                                     {"B01", "2026-04-18", "no standing water", "12", ""}}},
-                                   {TableKind::pools, {{"pool"}, {"B01"}, {"B01"}}}});
+  const Season season =
+      season_of({{TableKind::visits,
+                  {{"pool", "date", "water", "depth", "temperature_1"},
+                   {"B09", "2026-04-18", "standing water", "", "200"},
+                   {"B01", "2026-04-18", "no standing water", "12", ""}}},
+                 {TableKind::pools, {{"pool", "name"}, {"B01", "Alder"}, {"B01", "Birch"}}}});
   const CheckReport report = check(season);
-  ASSERT_GE(report.findings.size(), 5U);
+  std::string all;
+  for (const Finding& finding : report.findings)
+    all += "\n" + std::string(finding.rule->name) + ": " + finding.message;
+  ASSERT_GE(report.findings.size(), 5U) << all;
   EXPECT_EQ(report.findings.front().table, TableKind::pools);
   for (std::size_t i = 1; i < report.findings.size(); ++i) {
     const Finding &a = report.findings[i - 1], &b = report.findings[i];
