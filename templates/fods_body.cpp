@@ -29,7 +29,8 @@ void paragraphs(Xml& xml, const SheetCell& cell) {
           .attribute("xlink:href", cell.link)
           .attribute("xlink:type", "simple")
           .text(line)
-          .close();
+          .close()
+          .text(cell.after_link);
     xml.close();
     from = end + 1;
   }

@@ -222,7 +222,7 @@ namespace {
 constexpr std::size_t heading_row = 3; // below title, explanation, bands
 
 constexpr std::array<TableLayout, table_kinds> table_layouts{{
-    {14, 1, 11, 0, 11, colour::deep_water, PageLook::poster},                               // settings
+    {15, 1, 11, 0, 11, colour::deep_water, PageLook::poster},                               // settings
     {heading_row, 0, 300, 2, 40, colour::water, PageLook::wide_table},                      // pools
     {heading_row, 0, 200, 1, 40, colour::water, PageLook::wide_table},                      // people
     {heading_row, 0, 500, 3, 40, colour::deep_water, PageLook::very_wide},                  // visits

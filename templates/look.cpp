@@ -33,7 +33,7 @@ constexpr std::array look_table{
              N::general},
     LookSpec{Look::legend_label, "Pool legend", quiet_ink, "", 9, bold, upright, wrap, A::left, B::none,
              N::general},
-    LookSpec{Look::link, "Pool link", water, "", 10, bold, upright, one_line, A::left, B::none, N::general},
+    LookSpec{Look::link, "Pool link", ink, "", 9, thin, upright, one_line, A::left, B::none, N::general},
     LookSpec{Look::banner, "Pool banner", ink, mist, 10.5, bold, upright, wrap, A::left, B::left_bar,
              N::general},
     LookSpec{Look::banner_good, "Pool banner good", moss, moss_pale, 10.5, bold, upright, wrap, A::left,

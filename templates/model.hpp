@@ -21,7 +21,8 @@ struct SheetCell {
   std::size_t across = 1; ///< columns that the cell covers
   std::size_t down = 1;   ///< rows that the cell covers
   std::string entry;      ///< name of its EntryCheck; empty: anything goes, without help
-  std::string link;       ///< where a click leads: "#Visits"
+  std::string link;       ///< where a click on the text leads: "#Visits"
+  std::string after_link; ///< plain text behind the link
 };
 
 struct SheetRow {

@@ -20,9 +20,25 @@ constexpr std::array<std::pair<Setting, std::string_view>, 4> units_in_use{{
 
 constexpr std::array looked_into{
     Field::pool_code,    Field::person_code,       Field::person_pace,      Field::person_counts,
-    Field::visit_pool,   Field::visit_doubts,      Field::finding_level,    Field::finding_answer,
     Field::species_name, Field::depth_class_label, Field::fill_class_label,
 };
+
+/// Columns that the start page counts. Rows that are added below the ready ones are counted too.
+constexpr std::array counted{Field::visit_pool, Field::visit_doubts, Field::finding_level,
+                             Field::finding_answer};
+constexpr std::size_t last_counted_row = 99999; // from 0
+
+constexpr std::array given_to_functions{
+    TableKind::settings,      TableKind::pools,        TableKind::people,
+    TableKind::depth_classes, TableKind::fill_classes, TableKind::limits,
+};
+
+std::string with_headings(TableKind table, const Filling& filling) {
+  const TableLayout& where = layout(table);
+  const auto all = fields(table);
+  return fixed_range(spec(table).sheet, column_of(all.front().field), where.heading_row,
+                     column_of(all.back().field), where.heading_row + filling.ready(table));
+}
 
 } // namespace
 
@@ -39,17 +55,21 @@ std::vector<Name> names(const Filling& filling) {
                    fixed_cell(spec(TableKind::settings).sheet, in_use_column, setting_row(setting))});
   all.push_back({"version_here",
                  fixed_cell(spec(TableKind::settings).sheet, caution_column, setting_row(Setting::today))});
+  for (const TableKind table : given_to_functions)
+    all.push_back({table_name(table), with_headings(table, filling)});
   for (const Field field : looked_into)
     all.push_back({column_name(field), filling.range(field)});
+  for (const Field field : counted) {
+    const TableKind table = spec(field).table;
+    const std::size_t column = column_of(field);
+    all.push_back({column_name(field), fixed_range(spec(table).sheet, column, layout(table).heading_row + 1,
+                                                   column, last_counted_row)});
+  }
   return all;
 }
 
-std::string with_headings(TableKind table, const Filling& filling) {
-  const TableLayout& where = layout(table);
-  const auto all = fields(table);
-  return fmt::format("[{}]",
-                     fixed_range(spec(table).sheet, column_of(all.front().field), where.heading_row,
-                                 column_of(all.back().field), where.heading_row + filling.ready(table)));
+std::string table_name(TableKind table) {
+  return fmt::format("table_{}", spec(table).name);
 }
 
 } // namespace wetspell::workbook

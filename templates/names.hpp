@@ -14,7 +14,7 @@ std::string column_name(Field field);
 
 std::vector<Name> names(const Filling& filling);
 
-/// A table with its headings, as the functions for rows take it: "[$People.$A$4:.$K$204]".
-std::string with_headings(TableKind table, const Filling& filling);
+/// "table_people": the name of a table with its headings, as the functions for rows take it.
+std::string table_name(TableKind table);
 
 } // namespace wetspell::workbook

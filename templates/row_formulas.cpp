@@ -26,9 +26,8 @@ std::string dry_word() {
 /// Only that one error is put into words: a missing extension must stay visible, so nothing catches all
 /// errors here.
 std::string or_words(const std::string& plain, const std::string& call_text) {
-  return fmt::format("IF({0};{1};IF(ISNA(ORG.OPENOFFICE.ERRORTYPE({1}));{1};"
-                     "IF(ORG.OPENOFFICE.ERRORTYPE({1})=502;\"no one number\";{1})))",
-                     plain, call_text);
+  return fmt::format("IF({0};{1};IF(IFNA(ORG.OPENOFFICE.ERRORTYPE({1});0)=502;\"no one number\";{1}))", plain,
+                     call_text);
 }
 
 std::string temperatures(std::string_view function, std::size_t least, std::size_t row) {
@@ -39,9 +38,9 @@ std::string temperatures(std::string_view function, std::size_t least, std::size
                               call(function, {readings, "unit_temperature"})));
 }
 
-std::string depth_class(std::size_t row, const Filling& filling) {
+std::string depth_class(std::size_t row) {
   const std::string depth = cell(Field::visit_depth, row);
-  const std::string classes = with_headings(TableKind::depth_classes, filling);
+  const std::string classes = table_name(TableKind::depth_classes);
   return fmt::format(
       "IF(ISBLANK({0});IF({1}={2};INDEX({3};1);\"\");{4})", depth, cell(Field::visit_water, row), dry_word(),
       column_name(Field::depth_class_label),
@@ -99,7 +98,7 @@ std::string person_formula(Field field, std::size_t row) {
       pace, runs);
 }
 
-std::string visit_formula(Field field, std::size_t row, const Filling& filling) {
+std::string visit_formula(Field field, std::size_t row) {
   const std::string depth = cell(Field::visit_depth, row), fill = cell(Field::visit_fill, row);
   switch (field) {
   case Field::visit_mean:
@@ -112,12 +111,11 @@ std::string visit_formula(Field field, std::size_t row, const Filling& filling) 
                        or_words(fmt::format("ISNUMBER({})", depth),
                                 call("POOL.READ", {depth, text_literal(name(Kind::depth)), "unit_depth"})));
   case Field::visit_depth_class_read:
-    return depth_class(row, filling);
+    return depth_class(row);
   case Field::visit_fill_class_read:
-    return fmt::format(
-        "IF(ISBLANK({0});\"\";{1})", fill,
-        or_words(fmt::format("ISNUMBER({})", fill),
-                 call("POOL.FILLCLASS", {fill, with_headings(TableKind::fill_classes, filling)})));
+    return fmt::format("IF(ISBLANK({0});\"\";{1})", fill,
+                       or_words(fmt::format("ISNUMBER({})", fill),
+                                call("POOL.FILLCLASS", {fill, table_name(TableKind::fill_classes)})));
   case Field::visit_length_read:
     return line(Field::visit_length, row);
   case Field::visit_width_read:
@@ -133,10 +131,9 @@ std::string visit_formula(Field field, std::size_t row, const Filling& filling) 
              {fmt::format("[.${0}${2}:.${1}${2}]", column_letters(column_of(Field::visit_pool)),
                           column_letters(column_of(Field::visit_notes)),
                           layout(TableKind::visits).heading_row + 1),
-              typed_cells(row), with_headings(TableKind::settings, filling),
-              with_headings(TableKind::pools, filling), with_headings(TableKind::people, filling),
-              with_headings(TableKind::depth_classes, filling),
-              with_headings(TableKind::fill_classes, filling), with_headings(TableKind::limits, filling)}));
+              typed_cells(row), table_name(TableKind::settings), table_name(TableKind::pools),
+              table_name(TableKind::people), table_name(TableKind::depth_classes),
+              table_name(TableKind::fill_classes), table_name(TableKind::limits)}));
   default:
     return {};
   }

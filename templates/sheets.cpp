@@ -71,7 +71,7 @@ Sheet visits_sheet(const Filling& filling) {
                    "One row a visit. Type what you read, in any unit you write behind the number. Blank "
                    "means: not read; it "
                    "is never taken for zero.",
-                   filling, [&](Field field, std::size_t row) { return visit_formula(field, row, filling); });
+                   filling, visit_formula);
   const TableLayout& where = layout(TableKind::visits);
   const auto& marked = mark_column;
   sheet.columns.insert(sheet.columns.begin() + marked, SheetColumn{2.0});

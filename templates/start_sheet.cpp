@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <stdexcept>
 #include <utility>
 
 namespace wetspell::workbook {
@@ -83,8 +84,9 @@ void add_steps_and_sheets(Sheet& sheet) {
   for (const TableSpec& table : tables()) {
     if (table.table == TableKind::settings || table.table == TableKind::fill_classes)
       continue; // this sheet; the second table of a sheet that is named already
-    SheetCell link = text_cell(Look::link, fmt::format("{}: {}", table.sheet, table.help));
+    SheetCell link = text_cell(Look::link, std::string(table.sheet));
     link.link = fmt::format("#{}", table.sheet);
+    link.after_link = fmt::format(" · {}", table.help);
     links.push_back(std::move(link));
   }
   for (std::size_t at = 0; at < links.size(); ++at) {
@@ -157,6 +159,8 @@ void add_settings_and_cautions(Sheet& sheet, const Filling& filling) {
   heads.cells[right] = text_cell(Look::caution_head, "Before you go out");
   sheet.rows.push_back(std::move(heads));
 
+  if (sheet.rows.size() != layout(TableKind::settings).heading_row)
+    throw std::logic_error("the settings do not stand where formulas look for them");
   SheetRow headings = blank_row(0.8);
   for (const FieldSpec& field : fields(TableKind::settings))
     headings.cells[column_of(field.field)] = heading_cell(field);
@@ -194,7 +198,7 @@ Sheet start_sheet(const Filling& filling) {
   sheet.tab_colour = layout(TableKind::settings).tab_colour;
   sheet.columns = {{0.6}, {layout(Field::setting_label).width}, {layout(Field::setting_value).width},
                    {2.3}, {layout(Field::setting_help).width},  {0.5},
-                   {10.4}};
+                   {11.4}};
   sheet.rows.push_back(wide_row(1.3, text_cell(Look::title, "Season workbook for seasonal pools")));
   sheet.rows.push_back(wide_row(0.8, formula_cell(Look::subtitle, whose_season())));
   sheet.rows.push_back(wide_row(1.0, formula_cell(Look::banner, extension_state())));
@@ -202,12 +206,11 @@ Sheet start_sheet(const Filling& filling) {
   sheet.rows.push_back(blank_row(0.3));
   add_steps_and_sheets(sheet);
   add_settings_and_cautions(sheet, filling);
-  const auto banner = [&](std::size_t row, std::string good, std::string bad) {
-    const std::string cell = fmt::format("{}.{}{}", sheet.name, column_letters(left), row + 1);
-    sheet.look_rules.push_back(
-        {cell, cell, {{std::move(good), Look::banner_good}, {std::move(bad), Look::banner_bad}}});
-  };
-  banner(extension_row, extension_is_well(), "TRUE()");
+  const std::string state = fmt::format("{}.{}{}", sheet.name, column_letters(left), extension_row + 1);
+  sheet.look_rules = {
+      {state,
+       state,
+       {{is_good_news(here(left, extension_row)), Look::banner_good}, {"TRUE()", Look::banner_bad}}}};
   sheet.print = Range{0, 0, last, sheet.rows.size() - 1};
   return sheet;
 }

@@ -13,6 +13,7 @@ namespace wetspell::workbook {
 namespace {
 
 constexpr std::string_view this_version = WETSPELL_VERSION;
+constexpr std::string_view good_news = "Ready:";
 
 /// "1.2.3" in the cell `text` as one number that grows with the version.
 std::string version_number(const std::string& text) {
@@ -23,9 +24,25 @@ std::string version_number(const std::string& text) {
       first, second);
 }
 
+/// The same for this program's version.
+long this_version_number() {
+  long number = 0;
+  long part = 0;
+  for (const char c : this_version) {
+    if (c == '.') {
+      number = number * 1000 + part;
+      part = 0;
+    } else {
+      part = part * 10 + (c - '0');
+    }
+  }
+  return number * 1000 + part;
+}
+
+/// Findings of a level that nobody has answered.
 std::string open_findings(Level level) {
-  return fmt::format("SUMPRODUCT(({}={})*({}=\"\"))", column_name(Field::finding_level),
-                     text_literal(name(level)), column_name(Field::finding_answer));
+  return fmt::format("COUNTIFS({};{};{};\"=\")", column_name(Field::finding_level), text_literal(name(level)),
+                     column_name(Field::finding_answer));
 }
 
 } // namespace
@@ -39,24 +56,22 @@ std::string made_for() {
   return fmt::format("This workbook was made for Wetspell {}.", this_version);
 }
 
-std::string extension_is_well() {
-  return fmt::format("IF(version_here=\"none\";FALSE();{}>={})", version_number("version_here"),
-                     version_number(text_literal(this_version)));
-}
-
 std::string extension_state() {
   const std::string missing =
       "The Wetspell extension is missing on this computer: nothing is worked out and nothing is checked. "
-      "What you "
-      "type is safe. Install the extension (Tools, Extension Manager), then open the workbook again.";
+      "What you type is safe. Install the extension (Tools, Extension Manager), then open the workbook "
+      "again.";
   const std::string older = fmt::format(" is older than this workbook, which was made for {}. Update the "
-                                        "extension; until then some cells may be "
-                                        "wrong or empty.",
+                                        "extension; until then some cells may be wrong or empty.",
                                         this_version);
-  return fmt::format(
-      "IF(NOW()>0;IF(version_here=\"none\";{0};IF({1};\"Ready: Wetspell \"&version_here&\" works "
-      "in this workbook.\";\"Wetspell \"&version_here&{2})))",
-      text_literal(missing), extension_is_well(), text_literal(older));
+  const std::string new_enough = fmt::format("{}>={}", version_number("version_here"), this_version_number());
+  return fmt::format("IF(NOW()>0;IF(version_here=\"none\";{0};IF({1};\"{3} Wetspell \"&version_here&\" works "
+                     "in this workbook.\";\"Wetspell \"&version_here&{2})))",
+                     text_literal(missing), new_enough, text_literal(older), good_news);
+}
+
+std::string is_good_news(const std::string& cell) {
+  return fmt::format("LEFT({};{})={}", cell, good_news.size(), text_literal(good_news));
 }
 
 std::string whose_season() {

@@ -13,8 +13,8 @@ std::string whose_season();
 /// Whether the extension is there and new enough for this workbook, in words. Volatile, because a result that
 /// was saved on another computer would otherwise be shown as it was.
 std::string extension_state();
-/// True when extension_state() has good news: for the look of its cell.
-std::string extension_is_well();
+/// Whether a cell with extension_state() says that all is well: for the look of the cell.
+std::string is_good_news(const std::string& cell);
 /// How many findings are open and how many visits have doubts.
 std::string season_state();
 /// How deep to wade at the most, from the sheet Limits.
