@@ -7,6 +7,7 @@
 #include "function/function.hpp"
 #include "season/catalogue_text.hpp"
 #include "season/field.hpp"
+#include "season/limits.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -135,6 +136,25 @@ json fields_entries() {
   return all;
 }
 
+std::string limits_text() {
+  std::string out;
+  for (const LimitSpec& limit : limits_catalogue())
+    out +=
+        fmt::format("  {:<26} {} {}\n      {}\n", limit.name, limit.value, symbol(limit.unit), limit.meaning);
+  return out;
+}
+
+json limits_entries() {
+  json all = json::array();
+  for (const LimitSpec& limit : limits_catalogue())
+    all.push_back({{"limit", limit.name},
+                   {"value", limit.value},
+                   {"unit", symbol(limit.unit)},
+                   {"meaning", limit.meaning},
+                   {"source", limit.source}});
+  return all;
+}
+
 } // namespace
 
 Exit rules(const Arguments& arguments) {
@@ -145,6 +165,9 @@ Exit functions(const Arguments& arguments) {
 }
 Exit fields(const Arguments& arguments) {
   return list(arguments, "fields", {fields_text, fields_entries, fields_markdown});
+}
+Exit limits(const Arguments& arguments) {
+  return list(arguments, "limits", {limits_text, limits_entries, limits_markdown});
 }
 
 } // namespace wetspell::command

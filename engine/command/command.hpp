@@ -32,5 +32,6 @@ Exit new_workbook(const Arguments& arguments);
 Exit rules(const Arguments& arguments);
 Exit functions(const Arguments& arguments);
 Exit fields(const Arguments& arguments);
+Exit limits(const Arguments& arguments);
 
 } // namespace wetspell::command
