@@ -67,7 +67,7 @@ bool same_blank(const SheetCell& a, const SheetCell& b) {
 }
 
 void write_cell(Xml& xml, const SheetCell& cell, std::size_t repeated) {
-  xml.open("table:table-cell").attribute("table:style-name", style_name(cell.look));
+  xml.open("table:table-cell").attribute("table:style-name", spec(cell.look).name);
   if (!cell.entry.empty())
     xml.attribute("table:content-validation-name", cell.entry);
   if (repeated > 1)
@@ -100,7 +100,7 @@ void write_columns(Xml& xml, const Sheet& sheet) {
   const auto column = [&](std::size_t at) {
     xml.open("table:table-column")
         .attribute("table:style-name", column_style(sheet.columns[at]))
-        .attribute("table:default-cell-style-name", style_name(sheet.columns[at].look))
+        .attribute("table:default-cell-style-name", spec(sheet.columns[at].look).name)
         .close();
   };
   std::size_t at = 0;
@@ -127,7 +127,7 @@ void write_look_rules(Xml& xml, const Sheet& sheet) {
     xml.open("calcext:conditional-format").attribute("calcext:target-range-address", rules.range);
     for (const LookRule& rule : rules.rules)
       xml.open("calcext:condition")
-          .attribute("calcext:apply-style-name", style_name(rule.look))
+          .attribute("calcext:apply-style-name", spec(rule.look).name)
           .attribute("calcext:value", fmt::format("formula-is({})", rule.condition))
           .attribute("calcext:base-cell-address", rules.first)
           .close();

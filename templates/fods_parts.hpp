@@ -21,7 +21,5 @@ std::string centimetres(double length);
 std::string column_style(const SheetColumn& column);
 std::string row_style(const SheetRow& row);
 std::string table_style(const Sheet& sheet);
-/// A style's name inside the file, without blanks.
-std::string style_name(Look look);
 
 } // namespace wetspell::workbook

@@ -93,8 +93,7 @@ std::string_view alignment(Across across) {
 
 void cell_style(Xml& xml, const LookSpec& look) {
   xml.open("style:style")
-      .attribute("style:name", style_name(look.look))
-      .attribute("style:display-name", look.name)
+      .attribute("style:name", look.name)
       .attribute("style:family", "table-cell")
       .attribute("style:parent-style-name", "Default");
   if (const auto format = format_name(look.number); !format.empty())
@@ -154,15 +153,6 @@ constexpr PageSpec pages[] = {
 
 } // namespace
 
-// The office's own way of writing a blank in a style's name: where a rule names a style, it undoes nothing
-// else.
-std::string style_name(Look look) {
-  std::string name;
-  for (const char c : spec(look).name)
-    name += c == ' ' ? std::string("_20_") : std::string(1, c);
-  return name;
-}
-
 std::string centimetres(double length) {
   return fmt::format("{:.2f}cm", length);
 }
@@ -216,6 +206,8 @@ void page_layout(Xml& xml, const PageSpec& page) {
     xml.open(part);
     xml.open_inline("style:header-footer-properties")
         .attribute("fo:min-height", "0.25in")
+        .attribute("fo:margin-left", "0in")
+        .attribute("fo:margin-right", "0in")
         .attribute(part == std::string_view("style:header-style") ? "fo:margin-bottom" : "fo:margin-top",
                    "0.1in")
         .close();

@@ -115,24 +115,24 @@ FieldLayout layout(Field field) {
   case Field::visit_notes:
     return {7.0, ""};
   case Field::visit_mean:
-    return {2.7, "From your readings", true};
+    return {3.4, "From your readings", true};
   case Field::visit_spread:
-    return {2.5, ""};
+    return {2.8, ""};
   case Field::visit_depth_read:
-    return {1.9, ""};
+    return {2.7, ""};
   case Field::visit_depth_class_read:
     return {3.5, ""};
   case Field::visit_fill_class_read:
-    return {2.6, ""};
+    return {2.7, ""};
   case Field::visit_length_read:
   case Field::visit_width_read:
-    return {2.0, ""};
+    return {2.9, ""};
   case Field::visit_area:
     return {2.2, ""};
   case Field::visit_edge:
     return {2.0, ""};
   case Field::visit_doubts:
-    return {14.0, "What is doubtful, in words"};
+    return {20.0, "What is doubtful, in words"};
 
   case Field::life_pool:
     return {2.0, "Visit"};
@@ -155,31 +155,31 @@ FieldLayout layout(Field field) {
     return {8.0, "Notes"};
 
   case Field::finding_level:
-    return {1.8, "What to look at"};
+    return {1.7, "What to look at"};
   case Field::finding_rule:
-    return {3.8, ""};
+    return {3.3, ""};
   case Field::finding_where:
-    return {2.6, ""};
+    return {2.4, ""};
   case Field::finding_pool:
-    return {1.8, ""};
+    return {1.7, ""};
   case Field::finding_date:
     return {2.4, ""};
   case Field::finding_person:
-    return {1.8, ""};
+    return {1.7, ""};
   case Field::finding_value:
-    return {2.8, "What was read"};
+    return {2.5, "What was read"};
   case Field::finding_message:
-    return {8.4, ""};
+    return {7.6, ""};
   case Field::finding_advice:
-    return {6.4, ""};
+    return {5.6, ""};
   case Field::finding_replacement:
-    return {3.2, ""};
+    return {2.7, ""};
   case Field::finding_answer:
-    return {3.0, "Your part"};
+    return {2.9, "Your part"};
   case Field::finding_note:
-    return {4.6, ""};
+    return {3.8, ""};
   case Field::finding_key:
-    return {2.2, "For Wetspell"};
+    return {3.4, "For Wetspell"};
 
   case Field::depth_class_label:
     return {4.4, "Depth"};
@@ -206,13 +206,13 @@ FieldLayout layout(Field field) {
   case Field::limit_name:
     return {5.2, "The limit"};
   case Field::limit_value:
-    return {2.1, "Yours to change"};
+    return {2.1, "Change"};
   case Field::limit_unit:
     return {1.7, ""};
   case Field::limit_meaning:
-    return {8.0, "What it says"};
+    return {9.0, "What it says"};
   case Field::limit_source:
-    return {9.0, ""};
+    return {12.5, ""};
   }
   return {2.5, ""};
 }
@@ -223,14 +223,14 @@ constexpr std::size_t heading_row = 3; // below title, explanation, bands
 
 constexpr std::array<TableLayout, table_kinds> table_layouts{{
     {15, 1, 11, 0, 11, colour::deep_water, PageLook::poster},                               // settings
-    {heading_row, 0, 300, 2, 40, colour::water, PageLook::wide_table},                      // pools
-    {heading_row, 0, 200, 1, 40, colour::water, PageLook::wide_table},                      // people
-    {heading_row, 0, 500, 3, 40, colour::deep_water, PageLook::very_wide},                  // visits
-    {heading_row, 0, 500, 2, 40, colour::water, PageLook::wide_table},                      // life
+    {heading_row, 0, 300, 2, 38, colour::water, PageLook::wide_table},                      // pools
+    {heading_row, 0, 200, 1, 30, colour::water, PageLook::wide_table},                      // people
+    {heading_row, 0, 500, 3, 28, colour::deep_water, PageLook::very_wide},                  // visits
+    {heading_row, 0, 500, 2, 30, colour::water, PageLook::wide_table},                      // life
     {heading_row, 0, 1000, 1, 20, colour::amber, PageLook::wide_table},                     // findings
     {heading_row, 0, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},                   // depth classes
     {heading_row, 4, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},                   // fill classes
-    {heading_row, 0, 60, 1, 40, colour::quiet_ink, PageLook::wide_table},                   // species
+    {heading_row, 0, 60, 1, 30, colour::quiet_ink, PageLook::wide_table},                   // species
     {heading_row, 0, limit_count, 1, limit_count, colour::quiet_ink, PageLook::wide_table}, // limits
 }};
 

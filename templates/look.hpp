@@ -80,7 +80,9 @@ enum class Border : std::uint8_t { none, box, below, left_bar };
 
 struct LookSpec {
   Look look;
-  std::string_view name; ///< as the office's list of styles shows it
+  /// As the office's list of styles shows it. Without blanks and underscores, which files write in another
+  /// way, so that a rule that names a look finds it.
+  std::string_view name;
   std::string_view ink;
   std::string_view ground; ///< empty: transparent, that is paper
   double points;

@@ -11,7 +11,7 @@
 namespace wetspell::workbook {
 namespace {
 
-constexpr double title_height = 1.15, explanation_height = 0.85, band_height = 0.6, heading_height = 1.35;
+constexpr double title_height = 1.15, explanation_height = 0.85, band_height = 0.6, heading_height = 1.5;
 
 } // namespace
 

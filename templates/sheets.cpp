@@ -43,6 +43,12 @@ void add_filter(Sheet& sheet, TableKind table, const Filling& filling) {
       Range{0, where.heading_row, sheet.columns.size() - 1, where.heading_row + filling.ready(table)};
 }
 
+/// Room beside a narrow table, so that the line above it is printed in full.
+void add_room(Sheet& sheet, double width) {
+  sheet.columns.push_back({width});
+  sheet.print->last_column = sheet.columns.size() - 1;
+}
+
 } // namespace
 
 Sheet pools_sheet(const Filling& filling) {
@@ -74,7 +80,7 @@ Sheet visits_sheet(const Filling& filling) {
                    filling, visit_formula);
   const TableLayout& where = layout(TableKind::visits);
   const auto& marked = mark_column;
-  sheet.columns.insert(sheet.columns.begin() + marked, SheetColumn{2.0});
+  sheet.columns.insert(sheet.columns.begin() + marked, SheetColumn{2.5});
   sheet.rows[where.heading_row - 1].cells.insert(sheet.rows[where.heading_row - 1].cells.begin() + marked,
                                                  text_cell(band_look(Part::look_again), "LOOK AGAIN"));
   sheet.rows[where.heading_row].cells.insert(sheet.rows[where.heading_row].cells.begin() + marked,
@@ -83,6 +89,7 @@ Sheet visits_sheet(const Filling& filling) {
     sheet.rows[row].cells.insert(sheet.rows[row].cells.begin() + marked,
                                  formula_cell(Look::check_flag, visit_mark(row)));
   ++sheet.print->last_column;
+  sheet.print->first_row = sheet.repeat_from; // columns run over several pages, a title over the first alone
   add_filter(sheet, TableKind::visits, filling);
 
   const std::string mark = fmt::format("[.${}{}]", column_letters(mark_column), where.heading_row + 2);
@@ -115,6 +122,7 @@ Sheet findings_sheet(const Filling& filling) {
   const std::string level = column_held(Field::finding_level), answer = column_held(Field::finding_answer);
   LookRules levels = rules_for(sheet, column_of(Field::finding_level), column_of(Field::finding_level),
                                TableKind::findings, filling);
+  sheet.print->last_column = column_of(Field::finding_note); // the marks behind it are for Wetspell
   levels.rules = {{fmt::format("AND({}<>\"\";{}<>\"\")", level, answer), Look::answered},
                   {fmt::format("{}={}", level, text_literal(name(Level::fix))), Look::level_fix},
                   {fmt::format("{}={}", level, text_literal(name(Level::ask))), Look::level_ask},
@@ -124,11 +132,13 @@ Sheet findings_sheet(const Filling& filling) {
 }
 
 Sheet species_sheet(const Filling& filling) {
-  return record_sheet(
+  Sheet sheet = record_sheet(
       TableKind::species,
       "A first list for woodland pools in the northeast of North America, from memory and without a "
       "source: make it your own.",
       filling, no_formula);
+  add_room(sheet, 9.0);
+  return sheet;
 }
 
 Sheet limits_sheet(const Filling& filling) {
@@ -155,7 +165,7 @@ Sheet classes_sheet(const Filling& filling) {
     const auto& others = fill.rows[row].cells;
     cells.insert(cells.end(), others.begin(), others.end());
   }
-  sheet.print->last_column = sheet.columns.size() - 1;
+  add_room(sheet, 7.0);
   return sheet;
 }
 

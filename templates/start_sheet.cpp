@@ -161,7 +161,7 @@ void add_settings_and_cautions(Sheet& sheet, const Filling& filling) {
 
   if (sheet.rows.size() != layout(TableKind::settings).heading_row)
     throw std::logic_error("the settings do not stand where formulas look for them");
-  SheetRow headings = blank_row(0.8);
+  SheetRow headings = blank_row(1.0);
   for (const FieldSpec& field : fields(TableKind::settings))
     headings.cells[column_of(field.field)] = heading_cell(field);
   headings.cells[in_use_column] = text_cell(heading_look(Part::worked_out), "In use");
