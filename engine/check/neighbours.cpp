@@ -215,7 +215,10 @@ private:
     const double deviation = deviation_at(change.middle);
     const bool more_before = !first_of_pool_[from];
     const bool more_after = !first_of_pool_[to + 1];
-    if (more_before && ordinary(from - 1, to, deviation))
+    // If it is the earlier one, it went off to begin with and came back now.
+    const double went = more_before ? beyond(from - 1, from) : 0;
+    const bool came_back = went * change.beyond < 0 && 2 * std::abs(went) > test_.far * deviation;
+    if (came_back && ordinary(from - 1, to, deviation))
       return from;
     if (more_after && !more_before && !ordinary(from, to + 1, deviation) && ordinary(to, to + 1, deviation))
       return from;

@@ -316,6 +316,57 @@ RuleSpec area_beyond_pools() {
       &area_plausible};
 }
 
+// Judgement: two people choose and measure a line a little differently, and a stick is off by an inch.
+constexpr double much_longer = 1.3;
+constexpr double still_water = 0.025; // metres
+
+Outcome size_goes_with_water(const SeasonView& view, const Visit& before, const Visit& now, Doubts& doubts) {
+  const DerivedVisit& then = view.derived_of(before);
+  const DerivedVisit& here = view.derived_of(now);
+  const bool judged = before.size_tool.is(SizeTool::eye) || now.size_tool.is(SizeTool::eye);
+  if (judged || !then.depth || !here.depth) {
+    return Outcome::undecided;
+  }
+  const double rise = here.depth->value - then.depth->value;
+  Outcome outcome = Outcome::undecided;
+  for (const Line line : {Line::length, Line::width}) {
+    const auto& a = metres(then, line);
+    const auto& b = metres(here, line);
+    if (!a || !b || !(a->value > 0) || !(b->value > 0)) {
+      continue;
+    }
+    const bool grew = b->value > a->value * much_longer;
+    const bool shrank = a->value > b->value * much_longer;
+    if (!(grew && rise <= still_water) && !(shrank && rise >= -still_water)) {
+      outcome = outcome == Outcome::fails ? outcome : Outcome::holds;
+      continue;
+    }
+    Doubt found =
+        doubt(field_of(line),
+              fmt::format("The {} went from {} to {} since {}, but the depth from {} to {}.", word(line),
+                          say(view, Kind::length, a->value), say(view, Kind::length, b->value),
+                          day_words(before.date), say(view, Kind::depth, then.depth->value),
+                          say(view, Kind::depth, here.depth->value)),
+              {Field::visit_pool, Field::visit_depth, Field::visit_size_tool, Field::visit_paced_by});
+    found.other_row = view.index(before);
+    doubts.push_back(std::move(found));
+    outcome = Outcome::fails;
+  }
+  return outcome;
+}
+
+RuleSpec size_against_water() {
+  return {"size-against-water",
+          Family::size,
+          Level::ask,
+          Scope::pool_over_time,
+          "A pool does not grow while its water falls, nor shrink while it rises",
+          "Ask how and where the line was measured.",
+          "judgement: the edge of the water follows its depth; three tenths are left for two people's lines",
+          {Field::visit_pool, Field::visit_date, Field::visit_depth, Field::visit_length},
+          &size_goes_with_water};
+}
+
 } // namespace
 
 std::span<const RuleSpec> size_rules() {
@@ -332,6 +383,7 @@ std::span<const RuleSpec> size_rules() {
     }
     const auto paced = pacing_rules();
     list.insert(list.end(), paced.begin(), paced.end());
+    list.push_back(size_against_water());
     return list;
   }();
   return all;

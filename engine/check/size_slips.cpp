@@ -84,6 +84,16 @@ EdgeSays edge_says(const SeasonView& view, const Visit& visit, Line line, double
   return full && read < meant && near(meant, edge->si) ? EdgeSays::agrees : EdgeSays::nothing;
 }
 
+/// Its lines are in doubt themselves.
+bool wider_than_long(const DerivedVisit& derived) {
+  return derived.length && derived.width && derived.width->value > derived.length->value;
+}
+
+/// Whether length and width only stand in each other's place.
+template <class Fits> bool exchanged(const DerivedVisit& derived, Line line, const Fits& fits) {
+  return wider_than_long(derived) && fits(metres(derived, other(line))->value);
+}
+
 /// The nearest visit before or after that has the line in metres.
 const Visit* sized(const SeasonView& view, const Visit& visit, Line line, bool earlier) {
   const Visit* one = &visit;
@@ -92,8 +102,9 @@ const Visit* sized(const SeasonView& view, const Visit& visit, Line line, bool e
     if (one == nullptr) {
       return nullptr;
     }
-    const auto& size = metres(view.derived_of(*one), line);
-    if (size && size->value > 0) {
+    const DerivedVisit& there = view.derived_of(*one);
+    const auto& size = metres(there, line);
+    if (size && size->value > 0 && !wider_than_long(there)) {
       return one;
     }
   }
@@ -132,6 +143,8 @@ SlipVerdict size_slip(const SeasonView& view, const Visit& visit, Line line, Siz
     return {Outcome::holds, {}};
   }
   const Visit* against = nullptr;
+  double least = 0;
+  double most = 0;
   int neighbours = 0;
   int same = 0;
   for (const bool earlier : {true, false}) {
@@ -139,7 +152,8 @@ SlipVerdict size_slip(const SeasonView& view, const Visit& visit, Line line, Siz
     if (then == nullptr) {
       continue;
     }
-    if (!near(meant, metres(view.derived_of(*then), line)->value)) {
+    const double there = metres(view.derived_of(*then), line)->value;
+    if (near(read, there)) {
       return {Outcome::holds, {}};
     }
     const Says says = pool_says(view, visit, *then, line, factor);
@@ -147,8 +161,17 @@ SlipVerdict size_slip(const SeasonView& view, const Visit& visit, Line line, Siz
       return {Outcome::holds, {}};
     }
     against = against == nullptr ? then : against;
+    least = neighbours == 0 ? there : std::min(least, there);
+    most = std::max(most, there);
     ++neighbours;
     same += says == Says::same ? 1 : 0;
+  }
+  // A pool that shrinks all the while lies between the visits before and after.
+  const auto fits = [&](double line_long) {
+    return line_long * near_factor >= least && line_long <= most * near_factor;
+  };
+  if (neighbours > 0 && (!fits(meant) || fits(read) || exchanged(view.derived_of(visit), line, fits))) {
+    return {Outcome::holds, {}};
   }
   if (edge == EdgeSays::not_known && neighbours == 0) {
     return {Outcome::undecided, {}};
