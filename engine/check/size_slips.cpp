@@ -38,30 +38,35 @@ double factor_of(SizeSlipKind kind) {
   return 1;
 }
 
-/// What the rest of two visits says about the pool's size: the same, another, or nothing.
+/// Whether the other line of two visits is about the same.
+bool other_line_stays(const DerivedVisit& here, const DerivedVisit& there, Line line) {
+  const auto& a = metres(here, other(line));
+  const auto& b = metres(there, other(line));
+  return a && b && near(a->value, b->value);
+}
+
+/// What the rest of two visits says about the pool's size: the same, changed as much as the line as it is
+/// read, or nothing.
 enum class Says : std::uint8_t { nothing, same, changed };
 
-/// `factor`: value meant over value read.
-Says pool_says(const SeasonView& view, const Visit& now, const Visit& then, Line line, double factor) {
+/// `smaller`: the line is suspected of being read too small, otherwise too large.
+Says pool_says(const SeasonView& view, const Visit& now, const Visit& then, Line line, bool smaller) {
   const DerivedVisit& here = view.derived_of(now);
   const DerivedVisit& there = view.derived_of(then);
-  // Whether what changed would make the value as it was read a likely one.
-  const auto explained = [factor](double ratio) {
-    return factor > 1 ? ratio * factor <= near_factor : ratio * factor * near_factor >= 1;
+  const double ratio = metres(here, line)->value / metres(there, line)->value;
+  const auto explained = [&](double by) {
+    return smaller ? ratio * near_factor >= by : ratio <= by * near_factor;
   };
   if (here.depth && there.depth && there.depth->value > 0) {
     const bool same = std::abs(here.depth->value - there.depth->value) <= same_depth;
-    const double ratio = std::pow(here.depth->value / there.depth->value, flattest_basin);
-    return !same && explained(ratio) ? Says::changed : Says::same;
+    const double by = std::pow(here.depth->value / there.depth->value, flattest_basin);
+    return !same && explained(by) ? Says::changed : Says::same;
   }
   if (now.fill.has_value() && then.fill.has_value() && then.fill.si > 0) {
     const bool same = std::abs(now.fill.si - then.fill.si) <= same_fill;
     return !same && explained(now.fill.si / then.fill.si) ? Says::changed : Says::same;
   }
-  const auto& across_here = metres(here, other(line));
-  const auto& across_there = metres(there, other(line));
-  const bool same = across_here && across_there && near(across_here->value, across_there->value);
-  return same ? Says::same : Says::nothing;
+  return other_line_stays(here, there, line) ? Says::same : Says::nothing;
 }
 
 enum class EdgeSays : std::uint8_t { not_known, nothing, agrees, contradicts };
@@ -87,11 +92,6 @@ EdgeSays edge_says(const SeasonView& view, const Visit& visit, Line line, double
 /// Its lines are in doubt themselves.
 bool wider_than_long(const DerivedVisit& derived) {
   return derived.length && derived.width && derived.width->value > derived.length->value;
-}
-
-/// Whether length and width only stand in each other's place.
-template <class Fits> bool exchanged(const DerivedVisit& derived, Line line, const Fits& fits) {
-  return wider_than_long(derived) && fits(metres(derived, other(line))->value);
 }
 
 /// The nearest visit before or after that has the line in metres.
@@ -147,6 +147,9 @@ SlipVerdict size_slip(const SeasonView& view, const Visit& visit, Line line, Siz
   double most = 0;
   int neighbours = 0;
   int same = 0;
+  int changed = 0;
+  // Wider than long, the two may only stand in each other's place, unless the other line is as it was.
+  bool exchanged = wider_than_long(view.derived_of(visit));
   for (const bool earlier : {true, false}) {
     const Visit* then = sized(view, visit, line, earlier);
     if (then == nullptr) {
@@ -156,21 +159,21 @@ SlipVerdict size_slip(const SeasonView& view, const Visit& visit, Line line, Siz
     if (near(read, there)) {
       return {Outcome::holds, {}};
     }
-    const Says says = pool_says(view, visit, *then, line, factor);
-    if (says == Says::changed) {
-      return {Outcome::holds, {}};
-    }
+    const Says says = pool_says(view, visit, *then, line, factor > 1);
     against = against == nullptr ? then : against;
     least = neighbours == 0 ? there : std::min(least, there);
     most = std::max(most, there);
     ++neighbours;
     same += says == Says::same ? 1 : 0;
+    changed += says == Says::changed ? 1 : 0;
+    exchanged = exchanged && !other_line_stays(view.derived_of(visit), view.derived_of(*then), line);
   }
   // A pool that shrinks all the while lies between the visits before and after.
   const auto fits = [&](double line_long) {
     return line_long * near_factor >= least && line_long <= most * near_factor;
   };
-  if (neighbours > 0 && (!fits(meant) || fits(read) || exchanged(view.derived_of(visit), line, fits))) {
+  const bool natural = changed > 0 && same == 0;
+  if (neighbours > 0 && (natural || exchanged || !fits(meant) || fits(read))) {
     return {Outcome::holds, {}};
   }
   if (edge == EdgeSays::not_known && neighbours == 0) {
