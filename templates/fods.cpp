@@ -8,7 +8,7 @@
 namespace wetspell::workbook {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 13> namespaces{{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 14> namespaces{{
     {"xmlns:office", "urn:oasis:names:tc:opendocument:xmlns:office:1.0"},
     {"xmlns:table", "urn:oasis:names:tc:opendocument:xmlns:table:1.0"},
     {"xmlns:text", "urn:oasis:names:tc:opendocument:xmlns:text:1.0"},
@@ -19,6 +19,7 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 13> namespac
     {"xmlns:fo", "urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0"},
     {"xmlns:svg", "urn:oasis:names:tc:opendocument:xmlns:svg-compatible:1.0"},
     {"xmlns:of", "urn:oasis:names:tc:opendocument:xmlns:of:1.2"},
+    {"xmlns:ooo", "http://openoffice.org/2004/office"}, // part of the names of settings
     {"xmlns:xlink", "http://www.w3.org/1999/xlink"},
     {"xmlns:dc", "http://purl.org/dc/elements/1.1/"},
     {"xmlns:calcext", "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0"},

@@ -49,9 +49,13 @@ void write_settings(Xml& xml, const Workbook& workbook) {
   xml.close();
   item(xml, "ActiveTable", "string", workbook.sheets.front().name);
   item(xml, "ShowGrid", "boolean", "false");
+  item(xml, "ShowPageBreaks", "boolean", "false");
   item(xml, "HasColumnRowHeaders", "boolean", "true");
   item(xml, "HasSheetTabs", "boolean", "true");
   xml.close().close().close();
+  xml.open("config:config-item-set").attribute("config:name", "ooo:configuration-settings");
+  item(xml, "ShowGrid", "boolean", "false");
+  xml.close();
   xml.close();
 }
 

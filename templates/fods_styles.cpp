@@ -7,9 +7,8 @@
 namespace wetspell::workbook {
 namespace {
 
-// The office takes the first family it finds; the second stands where the first is missing.
+// Comes with every LibreOffice; where it is missing, "swiss" lets the office choose one like it.
 constexpr std::string_view font = "Liberation Sans";
-constexpr std::string_view font_family = "'Liberation Sans', 'DejaVu Sans', Arial, Helvetica, sans-serif";
 
 std::string_view format_name(NumberLook look) {
   switch (look) {
@@ -171,7 +170,7 @@ void write_styles(Xml& xml) {
   xml.open("office:font-face-decls");
   xml.open("style:font-face")
       .attribute("style:name", font)
-      .attribute("svg:font-family", font_family)
+      .attribute("svg:font-family", "'Liberation Sans'")
       .attribute("style:font-family-generic", "swiss")
       .attribute("style:font-pitch", "variable")
       .close();

@@ -219,19 +219,19 @@ FieldLayout layout(Field field) {
 
 namespace {
 
-constexpr std::size_t heading_row = 3; // below title, explanation, bands
+constexpr std::size_t heading_row = 2; // below title and bands
 
 constexpr std::array<TableLayout, table_kinds> table_layouts{{
-    {15, 1, 11, 0, 11, colour::deep_water, PageLook::poster},                               // settings
+    {16, 1, 11, 0, 11, colour::deep_water, PageLook::poster},                               // settings
     {heading_row, 0, 300, 2, 38, colour::water, PageLook::wide_table},                      // pools
-    {heading_row, 0, 200, 1, 30, colour::water, PageLook::wide_table},                      // people
+    {heading_row, 0, 200, 2, 30, colour::water, PageLook::wide_table},                      // people
     {heading_row, 0, 500, 3, 28, colour::deep_water, PageLook::very_wide},                  // visits
     {heading_row, 0, 500, 2, 30, colour::water, PageLook::wide_table},                      // life
-    {heading_row, 0, 1000, 1, 20, colour::amber, PageLook::wide_table},                     // findings
+    {heading_row, 0, 1000, 0, 20, colour::amber, PageLook::wide_table},                     // findings
     {heading_row, 0, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},                   // depth classes
     {heading_row, 4, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},                   // fill classes
-    {heading_row, 0, 60, 1, 30, colour::quiet_ink, PageLook::wide_table},                   // species
-    {heading_row, 0, limit_count, 1, limit_count, colour::quiet_ink, PageLook::wide_table}, // limits
+    {heading_row, 0, 60, 0, 30, colour::quiet_ink, PageLook::wide_table},                   // species
+    {heading_row, 0, limit_count, 0, limit_count, colour::quiet_ink, PageLook::wide_table}, // limits
 }};
 
 } // namespace

@@ -11,7 +11,22 @@
 namespace wetspell::workbook {
 namespace {
 
-constexpr double title_height = 1.15, explanation_height = 0.85, band_height = 0.6, heading_height = 1.5;
+constexpr double title_height = 1.3, band_height = 0.6, heading_height = 1.5;
+
+constexpr double widest_title = 4.2; // cm, "Findings"
+
+/// The title, and the explanation beside it: behind the title and the columns that stay in view, because text
+/// that runs across their edge is cut off when the others move.
+SheetRow title_row(const Sheet& sheet, std::string title, std::string explanation) {
+  SheetRow row{title_height, {text_cell(Look::title, std::move(title))}, 1};
+  double behind = 0;
+  for (std::size_t column = 0; behind < widest_title || column < sheet.frozen_columns; ++column) {
+    behind += sheet.columns[column].width;
+    row.cells.emplace_back();
+  }
+  row.cells.back() = text_cell(Look::subtitle, std::move(explanation));
+  return row;
+}
 
 } // namespace
 
@@ -85,11 +100,6 @@ SheetCell body_cell(const FieldSpec& field, std::size_t index, const Filling& fi
   return cell;
 }
 
-void add_title(Sheet& sheet, std::string title, std::string explanation) {
-  sheet.rows.push_back({title_height, {text_cell(Look::title, std::move(title))}, 1});
-  sheet.rows.push_back({explanation_height, {text_cell(Look::subtitle, std::move(explanation))}, 1});
-}
-
 Sheet record_sheet(TableKind table, std::string explanation, const Filling& filling,
                    const RowFormula& formula) {
   const TableSpec& what = spec(table);
@@ -103,7 +113,6 @@ Sheet record_sheet(TableKind table, std::string explanation, const Filling& fill
   sheet.repeat_columns = where.page == PageLook::very_wide ? where.frozen_columns : 0;
   sheet.repeat_from = where.heading_row - 1;
   sheet.repeat_to = where.heading_row + 1;
-  add_title(sheet, std::string(what.sheet), std::move(explanation));
   SheetRow bands{band_height, {}, 1};
   SheetRow headings{heading_height, {}, 1};
   for (const FieldSpec& field : fields(table)) {
@@ -113,6 +122,7 @@ Sheet record_sheet(TableKind table, std::string explanation, const Filling& fill
     headings.cells.push_back(heading_cell(field));
   }
   const std::size_t columns = sheet.columns.size();
+  sheet.rows.push_back(title_row(sheet, std::string(what.sheet), std::move(explanation)));
   sheet.rows.push_back(std::move(bands));
   sheet.rows.push_back(std::move(headings));
   for (std::size_t index = 0; index < filling.ready(table); ++index) {

@@ -24,9 +24,6 @@ SheetCell heading_cell(const FieldSpec& field);
 SheetCell body_cell(const FieldSpec& field, std::size_t index, const Filling& filling,
                     const RowFormula& formula);
 
-/// The title and the explanation above every table; the second row has the way back to the start page.
-void add_title(Sheet& sheet, std::string title, std::string explanation);
-
 Sheet record_sheet(TableKind table, std::string explanation, const Filling& filling,
                    const RowFormula& formula);
 

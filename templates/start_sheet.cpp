@@ -138,7 +138,7 @@ std::string in_use(Setting setting) {
 
 Look value_look(Setting setting) {
   const bool day = setting == Setting::first_day || setting == Setting::last_day || setting == Setting::today;
-  return day ? Look::typed_date : Look::typed_choice;
+  return day ? Look::setting_date : Look::typed_text;
 }
 
 void add_setting(SheetRow& row, const SettingSpec& setting, const Filling& filling) {
@@ -153,6 +153,7 @@ void add_setting(SheetRow& row, const SettingSpec& setting, const Filling& filli
 }
 
 void add_settings_and_cautions(Sheet& sheet, const Filling& filling) {
+  sheet.rows.push_back(blank_row(0.3));
   SheetRow heads = blank_row(0.9);
   cover_left(heads, Look::section);
   heads.cells[left] = text_cell(Look::section, "Settings of the season");

@@ -58,9 +58,9 @@ std::string made_for() {
 
 std::string extension_state() {
   const std::string missing =
-      "The Wetspell extension is missing on this computer: nothing is worked out and nothing is checked. "
-      "What you type is safe. Install the extension (Tools, Extension Manager), then open the workbook "
-      "again.";
+      "The Wetspell extension is missing on this computer: nothing is worked out or checked. What you type "
+      "is "
+      "safe. Install the extension (Tools, Extension Manager) and open the workbook again.";
   const std::string older = fmt::format(" is older than this workbook, which was made for {}. Update the "
                                         "extension; until then some cells may be wrong or empty.",
                                         this_version);
