@@ -19,8 +19,7 @@ constexpr double temperature_floor = 1.5; // °C: sun and shade, morning and aft
 constexpr double no_bound = std::numeric_limits<double>::infinity();
 
 /// Gathers one reading from every visit that has it; the others are undecided.
-template <class Read>
-PoolReadings gather(const SeasonView& view, std::vector<RowVerdict>& verdicts, Read read) {
+template <class Read> PoolReadings gather(const SeasonView& view, Verdicts& verdicts, Read read) {
   // First in the order of the rows, then pool by pool: visits are wide, and one walk over them is enough.
   const std::size_t rows = view.season.visits.size();
   std::vector<double> days(rows);
@@ -34,11 +33,10 @@ PoolReadings gather(const SeasonView& view, std::vector<RowVerdict>& verdicts, R
   PoolReadings readings;
   readings.all.reserve(rows);
   readings.ends.reserve(view.pool_visits.size());
-  verdicts.reserve(rows);
   for (const auto& visits : view.pool_visits) {
     for (const std::uint32_t index : visits) {
       if (std::isnan(values[index])) {
-        verdicts.push_back({index, Outcome::undecided, {}});
+        verdicts.undecided();
       } else {
         readings.all.push_back({index, days[index], values[index]});
       }
@@ -53,11 +51,14 @@ FarTest far_test(const SeasonView& view, double floor, double lowest, double hig
   return {floor, lowest, highest, limits[Limit::neighbours_far], limits[Limit::neighbours_least]};
 }
 
-template <class Say> void put(const std::vector<Apart>& all, std::vector<RowVerdict>& verdicts, Say say_it) {
+template <class Say> void put(const std::vector<Apart>& all, Verdicts& verdicts, Say say_it) {
   for (const Apart& apart : all) {
-    verdicts.push_back({apart.visit, apart.outcome, {}});
     if (apart.outcome == Outcome::fails) {
-      verdicts.back().doubts.push_back(say_it(apart));
+      verdicts.fails(apart.visit, say_it(apart));
+    } else if (apart.outcome == Outcome::holds) {
+      verdicts.holds();
+    } else {
+      verdicts.undecided();
     }
   }
 }
@@ -71,8 +72,8 @@ std::string moved(const SeasonView& view, Kind kind, double change) {
 
 /// Depth or fill that went another way than in the other pools.
 template <class Read>
-void compare(const SeasonView& view, std::vector<RowVerdict>& verdicts, Field field, Kind kind,
-             std::vector<Field> behind, const FarTest& test, Read read) {
+void compare(const SeasonView& view, Verdicts& verdicts, Field field, Kind kind, std::vector<Field> behind,
+             const FarTest& test, Read read) {
   const PoolReadings readings = gather(view, verdicts, read);
   put(changes_apart(readings, test), verdicts, [&](const Apart& apart) {
     const bool later = view.visit(apart.other).date.si < view.visit(apart.visit).date.si;
@@ -90,7 +91,7 @@ void compare(const SeasonView& view, std::vector<RowVerdict>& verdicts, Field fi
   });
 }
 
-void depth_like_others(const SeasonView& view, std::vector<RowVerdict>& verdicts) {
+void depth_like_others(const SeasonView& view, Verdicts& verdicts) {
   compare(view, verdicts, Field::visit_depth, Kind::depth,
           {Field::visit_pool, Field::visit_date, Field::visit_water},
           far_test(view, depth_floor, 0, no_bound), [&](std::uint32_t index) -> std::optional<double> {
@@ -114,7 +115,7 @@ RuleSpec depth_unlike_others() {
           &depth_like_others};
 }
 
-void fill_like_others(const SeasonView& view, std::vector<RowVerdict>& verdicts) {
+void fill_like_others(const SeasonView& view, Verdicts& verdicts) {
   compare(view, verdicts, Field::visit_fill, Kind::percent, {Field::visit_pool, Field::visit_date},
           far_test(view, fill_floor, 0, 1), [&](std::uint32_t index) -> std::optional<double> {
             const Quantity& fill = view.visit(index).fill;
@@ -136,7 +137,7 @@ RuleSpec fill_unlike_others() {
           &fill_like_others};
 }
 
-void temperature_like_others(const SeasonView& view, std::vector<RowVerdict>& verdicts) {
+void temperature_like_others(const SeasonView& view, Verdicts& verdicts) {
   const PoolReadings readings = gather(view, verdicts, [&](std::uint32_t index) -> std::optional<double> {
     const auto& temperature = view.derived[index].temperature;
     return temperature ? std::optional(temperature->mean) : std::nullopt;

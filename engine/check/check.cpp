@@ -30,7 +30,7 @@ public:
       answers_.insert_or_assign(given.key, &given);
     report_.rows_checked =
         season.pools.size() + season.people.size() + season.visits.size() + season.life.size();
-    report_.tallies.resize(rules().size());
+    counts_.resize(rules().size());
   }
 
   CheckReport report() {
@@ -66,7 +66,7 @@ private:
       if (runnable(season_, rule))
         list.push_back({i, std::get<Function>(rule.look)});
       else
-        report_.tallies[i].could_not_run += rows;
+        count(i, Outcome::could_not_run, rows);
     }
     return list;
   }
@@ -104,7 +104,7 @@ private:
     for (std::uint32_t i = 0; i < season_.visits.size(); ++i)
       if (view.place_in_pool[i] == SeasonView::nowhere)
         for (const auto& one : list)
-          ++report_.tallies[one.rule].undecided;
+          count(one.rule, Outcome::undecided, 1);
   }
 
   void following_life(const SeasonView& view, const std::vector<Ready<FollowingLifeRule>>& list) {
@@ -133,40 +133,41 @@ private:
       }
     }
     for (const auto& one : list)
-      report_.tallies[one.rule].undecided += season_.life.size() - placed;
+      count(one.rule, Outcome::undecided, season_.life.size() - placed);
   }
 
   void whole_season(const SeasonView& view, const std::vector<Ready<SeasonRule>>& list) {
-    std::vector<RowVerdict> verdicts;
     for (const auto& one : list) {
       if (report_.cancelled)
         return;
-      verdicts.clear();
+      Verdicts verdicts;
       one.look(view, verdicts);
-      for (RowVerdict& row : verdicts)
-        take(one.rule, {TableKind::visits, row.visit}, row.outcome, row.doubts);
+      count(one.rule, Outcome::holds, verdicts.holding());
+      count(one.rule, Outcome::undecided, verdicts.not_decided());
+      for (Verdicts::Row& row : verdicts.failing())
+        take(one.rule, {TableKind::visits, row.visit}, Outcome::fails, row.doubts);
       step(season_.visits.size());
     }
   }
 
-  /// Counts the outcome and turns what is left of the doubts into findings.
+  void count(std::size_t rule, Outcome outcome, std::size_t rows) {
+    counts_[rule][static_cast<std::size_t>(outcome)] += rows;
+  }
+
+  /// Counts the outcome; for the rare failing row also turns its doubts into findings.
   void take(std::size_t rule, RecordAt at, Outcome outcome, Doubts& doubts, bool own_marks_too = false) {
-    Tally& tally = report_.tallies[rule];
-    switch (outcome) {
-    case Outcome::holds:
-      ++tally.holds;
-      return;
-    case Outcome::undecided:
-      ++tally.undecided;
-      return;
-    case Outcome::could_not_run:
-      ++tally.could_not_run;
-      return;
-    case Outcome::fails:
-      break;
-    }
+    ++counts_[rule][static_cast<std::size_t>(outcome)];
+    if (outcome == Outcome::fails)
+      settle(rule, at, doubts, own_marks_too);
+  }
+
+  /// Turns what is left of the doubts into findings; a row without any left is undecided.
+  void settle(std::size_t rule, RecordAt at, Doubts& doubts, bool own_marks_too) {
     std::erase_if(doubts, [&](const Doubt& doubt) { return marks_.cover(at, doubt, rule, own_marks_too); });
-    ++(doubts.empty() ? tally.undecided : tally.fails);
+    if (doubts.empty()) {
+      --counts_[rule][static_cast<std::size_t>(Outcome::fails)];
+      ++counts_[rule][static_cast<std::size_t>(Outcome::undecided)];
+    }
     for (Doubt& doubt : doubts) {
       marks_.add(at, doubt, rule, rules()[rule].level);
       add_finding(rules()[rule], at, doubt);
@@ -239,6 +240,11 @@ private:
   }
 
   void finish() {
+    for (std::size_t i = 0; i < counts_.size(); ++i) {
+      const auto counted = [&](Outcome outcome) { return counts_[i][static_cast<std::size_t>(outcome)]; };
+      report_.tallies.push_back({counted(Outcome::holds), counted(Outcome::fails),
+                                 counted(Outcome::undecided), counted(Outcome::could_not_run)});
+    }
     std::stable_sort(report_.findings.begin(), report_.findings.end(),
                      [](const Finding& a, const Finding& b) {
                        return std::tuple(a.table, a.place.row, a.rule->level) <
@@ -263,7 +269,8 @@ private:
   Marks marks_;
   std::unordered_map<std::string_view, const GivenAnswer*> answers_;
   CheckReport report_;
-  Doubts doubts_; // one for all calls: rules that hold cost no allocation
+  std::vector<std::array<std::size_t, 4>> counts_; // per rule and outcome: counting without a branch
+  Doubts doubts_;                                  // one for all calls: rules that hold cost no allocation
   std::size_t steps_ = 0, done_ = 0;
 };
 

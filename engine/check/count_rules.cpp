@@ -86,7 +86,7 @@ Outcome count_date_not_read(const SeasonView& view, const LifeCount& life, Doubt
     const double a = both->month_first, b = both->day_first;
     found.message =
         fmt::format("Date {} of the life count can be {} or {}.", typed, print_date(a), print_date(b));
-    const auto span = season_span(view.season);
+    const auto& span = view.span;
     if (span && fits_season(view.season, *span, a) != fits_season(view.season, *span, b))
       found.proposals.push_back(
           {Field::life_date, Cell::of_date(fits_season(view.season, *span, a) ? a : b)});
@@ -100,7 +100,7 @@ Outcome count_date_not_read(const SeasonView& view, const LifeCount& life, Doubt
 }
 
 Outcome count_outside_season(const SeasonView& view, const LifeCount& life, Doubts& doubts) {
-  const auto span = season_span(view.season);
+  const auto& span = view.span;
   if (!span || !life.date.has_value())
     return Outcome::undecided;
   if (fits_season(view.season, *span, life.date.si))

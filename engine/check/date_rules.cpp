@@ -36,7 +36,7 @@ Outcome date_ambiguous(const SeasonView& view, const Visit& visit, Doubts& doubt
   Doubt found = doubt(Field::visit_date,
                       fmt::format("Date {} can be {} or {}.", as_typed(view, Field::visit_date, visit.row),
                                   print_date(a), print_date(b)));
-  if (const auto span = season_span(view.season)) {
+  if (const auto& span = view.span) {
     const bool a_fits = fits_season(view.season, *span, a), b_fits = fits_season(view.season, *span, b);
     if (a_fits != b_fits) {
       found.message += " Only the " + std::string(a_fits ? "first" : "second") + " lies in the season.";
@@ -60,7 +60,7 @@ Outcome date_not_read(const SeasonView& view, const Visit& visit, Doubts& doubts
 }
 
 Outcome wrong_year(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  const auto span = season_span(view.season);
+  const auto& span = view.span;
   if (!span || !visit.date.has_value())
     return Outcome::undecided;
   if (span->near(visit.date.si))
@@ -76,11 +76,13 @@ Outcome wrong_year(const SeasonView& view, const Visit& visit, Doubts& doubts) {
 }
 
 Outcome day_and_month_swapped(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  const auto span = season_span(view.season);
+  const auto& span = view.span;
   if (!span || !visit.date.has_value())
     return Outcome::undecided;
+  if (span->near(visit.date.si))
+    return Outcome::holds;
   const auto typed = date_of(visit.date.si);
-  if (span->near(visit.date.si) || !typed || typed->day > 12 || typed->day == typed->month)
+  if (!typed || typed->day > 12 || typed->day == typed->month)
     return Outcome::holds;
   const auto other = serial_of({typed->year, typed->day, typed->month});
   if (!other || !fits_season(view.season, *span, *other))
@@ -108,7 +110,7 @@ Outcome date_in_future(const SeasonView& view, const Visit& visit, Doubts& doubt
 }
 
 Outcome far_from_season(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  const auto span = season_span(view.season);
+  const auto& span = view.span;
   if (!span || !visit.date.has_value())
     return Outcome::undecided;
   const double day = std::floor(visit.date.si);

@@ -45,7 +45,7 @@ Outcome depth_below_zero(const SeasonView&, const Visit& visit, Doubts& doubts) 
 std::string why(const SeasonView& view, const Visit& visit) {
   if (visit.pool.known()) {
     const Pool& pool = view.season.pools[static_cast<std::size_t>(visit.pool.index)];
-    if (pool.deepest.has_value() && visit.depth.si > usual_depth(view, visit))
+    if (pool.deepest.has_value() && visit.depth.si > usual_depth(view.season, visit))
       return fmt::format("is deeper than pool {} has ever been ({})", pool.code, say(pool.deepest));
   }
   const Visit *before = view.before(visit), *after = view.after(visit);
@@ -92,7 +92,7 @@ Outcome deeper_than_ever(const SeasonView& view, const Visit& visit, Doubts& dou
   const Pool& pool = view.season.pools[static_cast<std::size_t>(visit.pool.index)];
   if (!pool.deepest.has_value())
     return Outcome::undecided;
-  if (visit.depth.si <= usual_depth(view, visit))
+  if (visit.depth.si <= usual_depth(view.season, visit))
     return Outcome::holds;
   doubts.push_back(doubt(Field::visit_depth,
                          fmt::format("Depth {} is deeper than pool {} has ever been (deepest {}).",

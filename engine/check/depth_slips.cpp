@@ -6,24 +6,6 @@
 
 namespace wetspell {
 
-double usual_depth(const SeasonView& view, const Visit& visit) {
-  if (visit.pool.known()) {
-    const Quantity& deepest = view.season.pools[static_cast<std::size_t>(visit.pool.index)].deepest;
-    if (deepest.has_value())
-      return deepest.si * 1.1 + view.season.limits[Limit::depth_slack];
-  }
-  return view.season.limits[Limit::depth_doubtful];
-}
-
-bool agrees_with_class(const SeasonView& view, double si, std::size_t row) {
-  const ClassTable& table = view.season.depth_classes;
-  if (row >= table.rows.size())
-    return true;
-  const double value = from_si(si, table.unit);
-  const double slack = difference_from_si(view.season.limits[Limit::depth_slack], table.unit);
-  return value >= table.rows[row].low - slack && value <= table.rows[row].high + slack;
-}
-
 namespace {
 
 struct Candidates {
@@ -65,9 +47,9 @@ std::optional<double> between_neighbours(const SeasonView& view, const Visit& vi
 
 /// Whether something else explains a depth far from its neighbours: rain filled the pool, or the fill that
 /// was judged went the same way.
-bool explained(const SeasonView& view, const Visit& visit, SeasonView::OutOfLine line) {
+bool explained(const SeasonView& view, const Visit& visit, OutOfLine line) {
   const Visit *before = view.before(visit), *after = view.after(visit);
-  const bool above = line == SeasonView::OutOfLine::above;
+  const bool above = line == OutOfLine::above;
   if (above ? visit.rain.is(Rain::much) : after->rain.is(Rain::much))
     return true;
   if (!visit.fill.has_value() || !before->fill.has_value() || !after->fill.has_value())
@@ -80,25 +62,24 @@ bool explained(const SeasonView& view, const Visit& visit, SeasonView::OutOfLine
 } // namespace
 
 MeantDepth meant_depth(const SeasonView& view, const Visit& visit) {
+  const Signs signs = view.signs_of(visit);
+  const OutOfLine line = signs.depth_line;
   const Quantity& depth = visit.depth;
-  if (!depth.has_value() || !(depth.si > 0))
+  if ((!signs.depth_suspect && line == OutOfLine::no) || !depth.has_value() || !(depth.si > 0))
     return {};
-  const auto line = view.depth_line[view.index(visit)];
-  const double usual = usual_depth(view, visit);
+  const double usual = usual_depth(view.season, visit);
   const bool too_deep = depth.si > usual;
   const bool judged = visit.depth_class.chosen();
   const auto row = static_cast<std::size_t>(std::max<int>(visit.depth_class.index, 0));
-  const bool class_differs = judged && !agrees_with_class(view, depth.si, row);
-  if (!too_deep && !class_differs && line == SeasonView::OutOfLine::no)
-    return {};
+  const bool class_differs = judged && !agrees_with_class(view.season, depth.si, row);
   Candidates found = slips_of(depth, usual);
   if (judged) {
     if (!class_differs && !too_deep)
       return {}; // two people's eyes, stick and class, agree
     if (class_differs) {
-      found.keep([&](const MeantDepth& m) { return agrees_with_class(view, m.si, row); });
+      found.keep([&](const MeantDepth& m) { return agrees_with_class(view.season, m.si, row); });
       // A class says little about the depth itself: without a second sign the class may be the slip.
-      if (!too_deep && line == SeasonView::OutOfLine::no)
+      if (!too_deep && line == OutOfLine::no)
         return {};
     }
   }

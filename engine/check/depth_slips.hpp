@@ -16,13 +16,6 @@ struct MeantDepth {
   double si = 0;
 };
 
-/// The greatest depth that is still usual for the visit's pool: its deepest ever with a tenth and the stick's
-/// slack, or the limit for pools that nobody knows.
-double usual_depth(const SeasonView& view, const Visit& visit);
-
-/// Whether a depth lies in the class that was judged, or within the stick's slack of it.
-bool agrees_with_class(const SeasonView& view, double si, std::size_t row);
-
 /// For a depth that is deeper than usual for the pool, far from both its neighbours in time, or outside the
 /// class that was judged: the one slip that explains it. Evidence is asked in this order: the class judged on
 /// the spot, the visits before and after, the pool's deepest. `none` when no slip fits, or when two do.

@@ -44,8 +44,13 @@ Doubt disagreement(const SeasonView& view, const Point& now, const Point& other)
   return found;
 }
 
+/// Of two visits, whether the first is the doubtful one.
+bool worse(const std::vector<std::uint32_t>& disagreeing, std::size_t i, std::size_t k) {
+  return disagreeing[i] > disagreeing[k] || (disagreeing[i] == disagreeing[k] && i > k);
+}
+
 void one_pool(const SeasonView& view, const Pairs& pairs, const std::vector<Point>& points,
-              std::vector<RowVerdict>& verdicts) {
+              Verdicts& verdicts) {
   std::vector<std::uint32_t> disagreeing(points.size(), 0);
   bool any = false;
   for (std::size_t i = 1; i < points.size(); ++i)
@@ -55,43 +60,40 @@ void one_pool(const SeasonView& view, const Pairs& pairs, const std::vector<Poin
         ++disagreeing[i];
         any = true;
       }
+  if (!any) {
+    verdicts.holds(points.size());
+    return;
+  }
   for (std::size_t i = 0; i < points.size(); ++i) {
-    verdicts.push_back({points[i].visit, Outcome::holds, {}});
-    if (!any || disagreeing[i] == 0)
-      continue;
     const std::size_t end = std::min(points.size(), i + window + 1);
-    for (std::size_t k = i > window ? i - window : 0; k < end; ++k) {
-      const bool worse = disagreeing[i] > disagreeing[k] || (disagreeing[i] == disagreeing[k] && i > k);
-      if (k == i || !worse || !pairs.disagree(points[k], points[i]))
-        continue;
-      verdicts.back().outcome = Outcome::fails;
-      verdicts.back().doubts.push_back(disagreement(view, points[i], points[k]));
-      break;
-    }
+    std::size_t k = i > window ? i - window : 0;
+    while (k < end && (k == i || !worse(disagreeing, i, k) || !pairs.disagree(points[k], points[i])))
+      ++k;
+    if (k < end)
+      verdicts.fails(points[i].visit, disagreement(view, points[i], points[k]));
+    else
+      verdicts.holds();
   }
 }
 
 } // namespace
 
-void fuller_yet_shallower(const SeasonView& view, std::vector<RowVerdict>& verdicts) {
+void fuller_yet_shallower(const SeasonView& view, Verdicts& verdicts) {
   const Season& season = view.season;
   const Pairs pairs(season.limits);
-  verdicts.reserve(season.visits.size());
   std::vector<Point> points;
+  std::size_t compared = 0;
   for (const auto& visits : view.pool_visits) {
     points.clear();
     for (const std::uint32_t i : visits) {
       const Visit& visit = season.visits[i];
       if (visit.fill.has_value() && visit.depth.has_value())
         points.push_back({i, visit.depth.si, visit.fill.si});
-      else
-        verdicts.push_back({i, Outcome::undecided, {}});
     }
+    compared += points.size();
     one_pool(view, pairs, points, verdicts);
   }
-  for (std::uint32_t i = 0; i < season.visits.size(); ++i)
-    if (view.place_in_pool[i] == SeasonView::nowhere)
-      verdicts.push_back({i, Outcome::undecided, {}});
+  verdicts.undecided(season.visits.size() - compared);
 }
 
 } // namespace wetspell

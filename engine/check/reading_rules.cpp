@@ -9,38 +9,43 @@ namespace wetspell {
 
 namespace {
 
-Outcome done(const Doubts& doubts, bool looked) {
-  if (!doubts.empty())
-    return Outcome::fails;
-  return looked ? Outcome::holds : Outcome::undecided;
+/// The outcome for a visit in which nothing is conspicuous.
+Outcome quiet(Signs signs) {
+  return signs.temperature ? Outcome::holds : Outcome::undecided;
+}
+
+/// Runs `look(index, reading)` over the four temperatures, and tells the outcome.
+template <class Look>
+Outcome each_temperature(const SeasonView& view, const Visit& visit, const Doubts& doubts, Look look) {
+  for (std::size_t i = 0; i < temperature_fields.size(); ++i)
+    look(i, temperature(visit, i));
+  return doubts.empty() ? quiet(view.signs_of(visit)) : Outcome::fails;
 }
 
 Outcome temperature_not_read(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  bool looked = false;
-  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
-    const Quantity& reading = temperature(visit, i);
-    looked = looked || reading.has_value();
+  const Signs signs = view.signs_of(visit);
+  if (!signs.not_a_reading)
+    return quiet(signs);
+  return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {
     if (reading.status == Status::bad)
       doubts.push_back(
           doubt(temperature_fields[i],
                 fmt::format("{} {} cannot be read: {}.", heading(temperature_fields[i]),
                             as_typed(view, temperature_fields[i], visit.row), text(reading.reason))));
-  }
-  return done(doubts, looked);
+  });
 }
 
 Outcome not_one_temperature(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  bool looked = false;
-  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
-    const Quantity& reading = temperature(visit, i);
-    looked = looked || reading.has_value();
+  const Signs signs = view.signs_of(visit);
+  if (!signs.not_a_reading)
+    return quiet(signs);
+  return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {
     if (reading.status == Status::range || reading.status == Status::over || reading.status == Status::under)
       doubts.push_back(
           doubt(temperature_fields[i], fmt::format("{} {} is not one temperature, so no mean can be taken.",
                                                    heading(temperature_fields[i]),
                                                    as_typed(view, temperature_fields[i], visit.row))));
-  }
-  return done(doubts, looked);
+  });
 }
 
 std::string_view slip_words(TemperatureSlip slip) {
@@ -55,15 +60,13 @@ std::string_view slip_words(TemperatureSlip slip) {
 }
 
 template <TemperatureSlip slip> Outcome slipped(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  bool looked = false;
-  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
-    const Quantity& reading = temperature(visit, i);
-    if (!reading.has_value())
-      continue;
-    looked = true;
+  const Signs signs = view.signs_of(visit);
+  if (!signs.unusual_water && !signs.readings_apart)
+    return quiet(signs);
+  return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {
     const MeantTemperature meant = meant_temperature(view, visit, i);
     if (meant.slip != slip)
-      continue;
+      return;
     const Field field = temperature_fields[i];
     const Quantity read_as{meant.written, meant.si, meant.si, 0, Status::value, meant.unit, true, {}};
     // A bare number stays bare when only the point moves.
@@ -72,46 +75,35 @@ template <TemperatureSlip slip> Outcome slipped(const SeasonView& view, const Vi
         field,
         fmt::format("{} {} {}: {} would fit.", heading(field), say(reading), slip_words(slip), say(read_as)),
         {}, {{field, bare ? Cell::of_number(meant.written) : with_unit(meant.written, meant.unit)}}));
-  }
-  return done(doubts, looked);
+  });
 }
 
 Outcome not_liquid_water(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   const double low = view.season.limits[Limit::temperature_lowest];
   const double high = view.season.limits[Limit::temperature_highest];
-  bool looked = false;
-  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
-    const Quantity& reading = temperature(visit, i);
-    if (!reading.has_value())
-      continue;
-    looked = true;
-    if (reading.si < low || reading.si > high)
+  return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {
+    if (reading.has_value() && (reading.si < low || reading.si > high))
       doubts.push_back(doubt(temperature_fields[i],
                              fmt::format("{} {} cannot be the temperature of a pool: the limit is {}.",
                                          heading(temperature_fields[i]), say(reading),
                                          say(view, Kind::temperature, reading.si < low ? low : high))));
-  }
-  return done(doubts, looked);
+  });
 }
 
 template <int side> Outcome unusual_water(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  bool looked = false;
-  for (std::size_t i = 0; i < temperature_fields.size(); ++i) {
-    const Quantity& reading = temperature(visit, i);
-    if (!reading.has_value())
-      continue;
-    looked = true;
-    if (unusual(view, reading) != side)
-      continue;
-    const double limit =
-        view.season.limits[side < 0 ? Limit::temperature_doubtful_low : Limit::temperature_doubtful_high];
-    doubts.push_back(
-        doubt(temperature_fields[i],
-              fmt::format("{} {} is {} than pools usually are: {} {} is doubtful.",
-                          heading(temperature_fields[i]), say(reading), side < 0 ? "colder" : "warmer",
-                          side < 0 ? "below" : "above", say(view, Kind::temperature, limit))));
-  }
-  return done(doubts, looked);
+  const Signs signs = view.signs_of(visit);
+  if (!signs.unusual_water)
+    return quiet(signs);
+  const double limit =
+      view.season.limits[side < 0 ? Limit::temperature_doubtful_low : Limit::temperature_doubtful_high];
+  return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {
+    if (reading.has_value() && unusual(view, reading) == side)
+      doubts.push_back(
+          doubt(temperature_fields[i],
+                fmt::format("{} {} is {} than pools usually are: {} {} is doubtful.",
+                            heading(temperature_fields[i]), say(reading), side < 0 ? "colder" : "warmer",
+                            side < 0 ? "below" : "above", say(view, Kind::temperature, limit))));
+  });
 }
 
 constexpr std::string_view practice = "common practice, no source";

@@ -5,31 +5,15 @@
 
 namespace wetspell {
 
-const Quantity& temperature(const Visit& visit, std::size_t which) {
-  switch (which) {
-  case 0:
-    return visit.temperature_1;
-  case 1:
-    return visit.temperature_2;
-  case 2:
-    return visit.temperature_3;
-  default:
-    return visit.temperature_mean;
-  }
-}
-
 int unusual(const SeasonView& view, const Quantity& reading) {
   if (reading.si < view.season.limits[Limit::temperature_doubtful_low])
     return -1;
   return reading.si > view.season.limits[Limit::temperature_doubtful_high] ? 1 : 0;
 }
 
-bool any_temperature(const Visit& visit) {
-  return visit.temperature_1.has_value() || visit.temperature_2.has_value() ||
-         visit.temperature_3.has_value() || visit.temperature_mean.has_value();
-}
-
 std::optional<std::size_t> odd_one(const SeasonView& view, const Visit& visit) {
+  if (!view.signs_of(visit).readings_apart)
+    return std::nullopt;
   if (!visit.temperature_1.has_value() || !visit.temperature_2.has_value() ||
       !visit.temperature_3.has_value())
     return std::nullopt;
@@ -100,8 +84,10 @@ bool all_alike(const SeasonView& view, const Visit& visit, std::size_t which) {
 } // namespace
 
 MeantTemperature meant_temperature(const SeasonView& view, const Visit& visit, std::size_t which) {
+  const Signs signs = view.signs_of(visit);
   const Quantity& reading = temperature(visit, which);
-  if (!reading.has_value() || (unusual(view, reading) == 0 && odd_one(view, visit) != which))
+  if ((!signs.unusual_water && !signs.readings_apart) || !reading.has_value() ||
+      (unusual(view, reading) == 0 && odd_one(view, visit) != which))
     return {};
   std::array<MeantTemperature, 3> candidates{};
   std::size_t n = 0;

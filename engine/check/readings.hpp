@@ -13,13 +13,14 @@ inline constexpr std::array<Field, 4> temperature_fields{
     Field::visit_temperature_1, Field::visit_temperature_2, Field::visit_temperature_3,
     Field::visit_temperature_mean};
 
-const Quantity& temperature(const Visit& visit, std::size_t which);
+inline const Quantity& temperature(const Visit& visit, std::size_t which) {
+  constexpr std::array members{&Visit::temperature_1, &Visit::temperature_2, &Visit::temperature_3,
+                               &Visit::temperature_mean};
+  return visit.*members[which];
+}
 
 /// Below 0: unusually cold, above 0: unusually warm, 0: usual, by the doubtful limits.
 int unusual(const SeasonView& view, const Quantity& reading);
-
-/// Whether any of the four can be used as a number.
-bool any_temperature(const Visit& visit);
 
 /// Where three readings are there and two agree within the spread limit but the third is further away than
 /// that from both: which one.

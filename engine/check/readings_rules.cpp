@@ -42,7 +42,16 @@ Outcome odd_reading(const SeasonView& view, const Visit& visit, Doubts& doubts) 
   return Outcome::fails;
 }
 
+/// Whether two of the three can be compared.
+bool two_readings(const Visit& visit) {
+  return int{visit.temperature_1.has_value()} + int{visit.temperature_2.has_value()} +
+             int{visit.temperature_3.has_value()} >=
+         2;
+}
+
 Outcome wide_spread(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  if (!view.signs_of(visit).readings_apart)
+    return two_readings(visit) ? Outcome::holds : Outcome::undecided;
   const std::array<const Quantity*, 3> readings{&visit.temperature_1, &visit.temperature_2,
                                                 &visit.temperature_3};
   double low = 0, high = 0;
@@ -57,11 +66,7 @@ Outcome wide_spread(const SeasonView& view, const Visit& visit, Doubts& doubts) 
       high = si, highest = i;
     ++n;
   }
-  if (n < 2)
-    return Outcome::undecided;
   const double limit = view.season.limits[Limit::temperature_spread];
-  if (high - low <= limit)
-    return Outcome::holds;
   doubts.push_back(doubt(temperature_fields[highest],
                          fmt::format("The readings {} and {} lie {} apart; more than {} is doubtful.",
                                      say(*readings[lowest]), say(*readings[highest]),
@@ -91,6 +96,8 @@ Outcome mean_is_not_the_mean(const SeasonView& view, const Visit& visit, Doubts&
 }
 
 Outcome readings_missing(const SeasonView&, const Visit& visit, Doubts& doubts) {
+  if (all_three(visit))
+    return Outcome::holds;
   std::size_t n = 0, first_missing = 3;
   for (std::size_t i = 0; i < 3; ++i) {
     const Quantity& reading = temperature(visit, i);
@@ -103,8 +110,6 @@ Outcome readings_missing(const SeasonView&, const Visit& visit, Doubts& doubts) 
   }
   if (n == 0)
     return Outcome::undecided;
-  if (n == 3)
-    return Outcome::holds;
   doubts.push_back(doubt(temperature_fields[first_missing],
                          fmt::format("Only {} of 3 temperatures {} there; the mean rests on {}.", n,
                                      n == 1 ? "is" : "are", n == 1 ? "a single one" : "two"),

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "check/nearest.hpp"
+#include "check/season_span.hpp"
+#include "check/signs.hpp"
 #include "season/derive.hpp"
 #include "season/season.hpp"
 
@@ -73,13 +75,13 @@ struct SeasonView {
       person_visits; ///< per person: visits with a readable date, in time order
 
   static constexpr std::uint32_t nowhere = 0xFFFFFFFF;
-  /// How a measured depth stands to those of the pool's visits before and after it.
-  enum class OutOfLine : std::uint8_t { no, above, below };
-  std::vector<OutOfLine> depth_line; ///< per visit: far above both, far below both, or neither
+  std::vector<Signs> signs; ///< per visit
 
   std::vector<std::uint32_t> pool_twin, person_twin; ///< another row with the same code, or nowhere
   NearestWord pool_codes, person_codes;              ///< person: code 2i, name 2i + 1
   std::vector<std::uint32_t> place_in_pool;          ///< per visit: its place in its pool's list, or nowhere
+
+  std::optional<SeasonSpan> span; ///< when the season is, if its settings say
 
   explicit SeasonView(const Season& s);
   [[nodiscard]] const Visit& visit(std::uint32_t index) const { return season.visits[index]; }
@@ -91,6 +93,7 @@ struct SeasonView {
   [[nodiscard]] const Visit* before(const Visit& visit) const;
   [[nodiscard]] const Visit* after(const Visit& visit) const;
   [[nodiscard]] const DerivedVisit& derived_of(const Visit& visit) const { return derived[index(visit)]; }
+  [[nodiscard]] Signs signs_of(const Visit& visit) const { return signs[index(visit)]; }
 };
 
 // A rule's function returns what it found; when that is `fails` it has added at least one Doubt.
@@ -104,13 +107,28 @@ using LifeRule = Outcome (*)(const SeasonView&, const LifeCount&, Doubts&);
 using FollowingLifeRule = Outcome (*)(const SeasonView&, const LifeCount& before, const LifeCount& now,
                                       Doubts&);
 
-/// A rule over the whole season: one verdict and its doubts for every visit it looks at.
-struct RowVerdict {
-  std::uint32_t visit = 0; ///< index into Season::visits
-  Outcome outcome = Outcome::holds;
-  Doubts doubts;
+/// What a rule over the whole season says: one verdict for every visit it looks at. Rows without a doubt are
+/// only counted, since a season holds many of them.
+class Verdicts {
+public:
+  struct Row {
+    std::uint32_t visit = 0; ///< index into Season::visits
+    Doubts doubts;
+  };
+
+  void holds(std::size_t rows = 1) { holds_ += rows; }
+  void undecided(std::size_t rows = 1) { undecided_ += rows; }
+  void fails(std::uint32_t visit, Doubt doubt) { fails_.push_back({visit, {std::move(doubt)}}); }
+
+  [[nodiscard]] std::size_t holding() const { return holds_; }
+  [[nodiscard]] std::size_t not_decided() const { return undecided_; }
+  [[nodiscard]] std::vector<Row>& failing() { return fails_; }
+
+private:
+  std::size_t holds_ = 0, undecided_ = 0;
+  std::vector<Row> fails_;
 };
-using SeasonRule = void (*)(const SeasonView&, std::vector<RowVerdict>&);
+using SeasonRule = void (*)(const SeasonView&, Verdicts&);
 
 using RuleFunction =
     std::variant<PoolRule, PersonRule, VisitRule, FollowingRule, LifeRule, FollowingLifeRule, SeasonRule>;

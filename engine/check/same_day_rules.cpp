@@ -8,12 +8,11 @@
 #include <algorithm>
 #include <cmath>
 #include <tuple>
+#include <unordered_set>
 
 namespace wetspell {
 
 namespace {
-
-using Verdicts = std::vector<RowVerdict>;
 
 Doubt against(Field field, std::uint32_t other, std::string message, std::vector<Field> behind) {
   Doubt found = doubt(field, std::move(message), std::move(behind));
@@ -25,134 +24,138 @@ std::size_t row_number(const SeasonView& view, std::uint32_t visit) {
   return sheet_row(view, Field::visit_date, view.visit(visit).row);
 }
 
-/// Calls `use(first, last)` for every run of visits of one pool on one day, and gives an undecided verdict to
-/// each visit that has no known pool, day or person.
+/// Calls `use(visits)` for the visits of one pool on one day, day by day; visits without a known pool, day or
+/// person are undecided.
 template <class Use> void for_each_day(const SeasonView& view, Verdicts& verdicts, Use use) {
-  const Season& season = view.season;
-  verdicts.reserve(season.visits.size());
-  for (std::uint32_t i = 0; i < season.visits.size(); ++i)
-    if (view.place_in_pool[i] == SeasonView::nowhere || !season.visits[i].person.known())
-      verdicts.push_back({i, Outcome::undecided, {}});
-  std::vector<std::uint32_t> run;
+  std::size_t looked_at = 0;
+  std::vector<std::uint32_t> day;
   for (const auto& visits : view.pool_visits) {
     for (std::size_t i = 0; i < visits.size();) {
-      const double day = std::floor(view.visit(visits[i]).date.si);
-      run.clear();
-      for (; i < visits.size() && std::floor(view.visit(visits[i]).date.si) == day; ++i)
+      const double date = std::floor(view.visit(visits[i]).date.si);
+      day.clear();
+      for (; i < visits.size() && std::floor(view.visit(visits[i]).date.si) == date; ++i)
         if (view.visit(visits[i]).person.known())
-          run.push_back(visits[i]);
-      use(run);
+          day.push_back(visits[i]);
+      looked_at += day.size();
+      if (day.size() == 1)
+        verdicts.holds();
+      else
+        use(day);
     }
   }
+  verdicts.undecided(view.season.visits.size() - looked_at);
 }
 
 void double_visit(const SeasonView& view, Verdicts& verdicts) {
-  for_each_day(view, verdicts, [&](std::vector<std::uint32_t>& run) {
+  for_each_day(view, verdicts, [&](std::vector<std::uint32_t>& day) {
     const auto person = [&](std::uint32_t i) { return view.visit(i).person.index; };
-    std::stable_sort(run.begin(), run.end(), [&](auto a, auto b) { return person(a) < person(b); });
-    for (std::size_t k = 0; k < run.size(); ++k) {
-      const bool as_before = k > 0 && person(run[k - 1]) == person(run[k]);
-      const bool as_next = k + 1 < run.size() && person(run[k + 1]) == person(run[k]);
+    std::stable_sort(day.begin(), day.end(), [&](auto a, auto b) { return person(a) < person(b); });
+    for (std::size_t k = 0; k < day.size(); ++k) {
+      const bool as_before = k > 0 && person(day[k - 1]) == person(day[k]);
+      const bool as_next = k + 1 < day.size() && person(day[k + 1]) == person(day[k]);
       if (!as_before && !as_next) {
-        verdicts.push_back({run[k], Outcome::holds, {}});
+        verdicts.holds();
         continue;
       }
-      const std::uint32_t other = as_before ? run[k - 1] : run[k + 1];
-      const Visit& visit = view.visit(run[k]);
-      verdicts.push_back(
-          {run[k],
-           Outcome::fails,
-           {against(Field::visit_date, other,
-                    fmt::format("The same person visited pool {} on {} in row {} too.", pool_of(view, visit),
-                                print_date(visit.date.si), row_number(view, other)),
-                    {Field::visit_pool, Field::visit_person, Field::visit_start})}});
+      const std::uint32_t other = as_before ? day[k - 1] : day[k + 1];
+      const Visit& visit = view.visit(day[k]);
+      verdicts.fails(day[k], against(Field::visit_date, other,
+                                     fmt::format("The same person visited pool {} on {} in row {} too.",
+                                                 pool_of(view, visit), print_date(visit.date.si),
+                                                 row_number(view, other)),
+                                     {Field::visit_pool, Field::visit_person, Field::visit_start}));
     }
   });
 }
 
 void same_day(const SeasonView& view, Verdicts& verdicts) {
-  for_each_day(view, verdicts, [&](const std::vector<std::uint32_t>& run) {
-    for (std::size_t k = 0; k < run.size(); ++k) {
-      if (k == 0 || view.visit(run[k - 1]).person == view.visit(run[k]).person) {
-        verdicts.push_back({run[k], Outcome::holds, {}});
+  for_each_day(view, verdicts, [&](const std::vector<std::uint32_t>& day) {
+    for (std::size_t k = 0; k < day.size(); ++k) {
+      if (k == 0 || view.visit(day[k - 1]).person == view.visit(day[k]).person) {
+        verdicts.holds();
         continue;
       }
-      const Visit& visit = view.visit(run[k]);
-      verdicts.push_back(
-          {run[k],
-           Outcome::fails,
-           {against(Field::visit_date, run[k - 1],
-                    fmt::format("Pool {} was visited on {} by {} too, in row {}.", pool_of(view, visit),
-                                print_date(visit.date.si),
-                                as_typed(view, Field::visit_person, view.visit(run[k - 1]).row),
-                                row_number(view, run[k - 1])),
-                    {Field::visit_pool, Field::visit_person})}});
+      const Visit &visit = view.visit(day[k]), &other = view.visit(day[k - 1]);
+      verdicts.fails(day[k], against(Field::visit_date, day[k - 1],
+                                     fmt::format("Pool {} was visited on {} by {} too, in row {}.",
+                                                 pool_of(view, visit), print_date(visit.date.si),
+                                                 as_typed(view, Field::visit_person, other.row),
+                                                 row_number(view, day[k - 1])),
+                                     {Field::visit_pool, Field::visit_person}));
     }
   });
 }
 
 /// One person's stay at a pool, from the clock.
 struct Stay {
-  std::int32_t person;
   double from, to; ///< days
   std::uint32_t visit;
 
   bool operator<(const Stay& other) const {
-    return std::tie(person, from, to, visit) < std::tie(other.person, other.from, other.to, other.visit);
+    return std::tie(from, to, visit) < std::tie(other.from, other.to, other.visit);
   }
 };
 
-std::vector<Stay> stays(const SeasonView& view, Verdicts& verdicts) {
-  const Season& season = view.season;
-  std::vector<Stay> all;
-  all.reserve(season.visits.size());
-  for (std::uint32_t i = 0; i < season.visits.size(); ++i) {
-    const Visit& visit = season.visits[i];
-    const bool timed = visit.date.has_value() && visit.start.has_value() && visit.end.has_value() &&
-                       visit.end.si >= visit.start.si && visit.pool.known() && visit.person.known();
-    verdicts.push_back({i, timed ? Outcome::holds : Outcome::undecided, {}});
-    if (!timed)
-      continue;
-    const double day = std::floor(visit.date.si);
-    const auto clock = [](double si) { return si - std::floor(si); };
-    const Stay stay{visit.person.index, day + clock(visit.start.si), day + clock(visit.end.si), i};
-    all.push_back(stay);
-    if (visit.second_person.known() && visit.second_person != visit.person)
-      all.push_back({visit.second_person.index, stay.from, stay.to, i});
-  }
-  if (!std::is_sorted(all.begin(), all.end()))
-    std::sort(all.begin(), all.end());
-  return all;
+double clock(const Quantity& time) {
+  return time.si - std::floor(time.si);
+}
+
+std::optional<Stay> stay(const SeasonView& view, std::uint32_t index) {
+  const Visit& visit = view.visit(index);
+  if (!visit.date.has_value() || !visit.start.has_value() || !visit.end.has_value() ||
+      visit.end.si < visit.start.si || !visit.pool.known() || !visit.person.known())
+    return std::nullopt;
+  const double day = std::floor(visit.date.si);
+  return Stay{day + clock(visit.start), day + clock(visit.end), index};
+}
+
+Doubt elsewhere(const SeasonView& view, std::size_t person, const Stay& now, const Stay& earlier) {
+  const Visit &here = view.visit(now.visit), &there = view.visit(earlier.visit);
+  return against(
+      Field::visit_start, earlier.visit,
+      fmt::format("{} was at pool {} from {} to {}, and at pool {} from {} to {} on the same day (row {}).",
+                  view.season.people[person].code, pool_of(view, here), print_time(clock(here.start)),
+                  print_time(clock(here.end)), pool_of(view, there), print_time(clock(there.start)),
+                  print_time(clock(there.end)), row_number(view, earlier.visit)),
+      {Field::visit_end, Field::visit_date, Field::visit_person, Field::visit_pool});
 }
 
 void two_places_at_once(const SeasonView& view, Verdicts& verdicts) {
-  verdicts.reserve(view.season.visits.size());
-  const auto all = stays(view, verdicts);
+  const Season& season = view.season;
+  std::vector<std::pair<std::int32_t, std::uint32_t>> companions; // second person and visit
+  for (std::uint32_t i = 0; i < season.visits.size(); ++i)
+    if (const Visit& visit = season.visits[i];
+        visit.second_person.known() && visit.second_person != visit.person)
+      companions.emplace_back(visit.second_person.index, i);
+  std::sort(companions.begin(), companions.end());
+  std::unordered_set<std::uint32_t> failed;
+  std::size_t timed = 0;
+  auto companion = companions.begin();
+  std::vector<Stay> stays;
   constexpr double slack = 1.0 / (24 * 60 * 60); // a second: one visit may begin as another ends
-  std::size_t longest = 0;                       // the stay, so far, that ends last
-  for (std::size_t k = 1; k < all.size(); ++k) {
-    const Stay& now = all[k];
-    const Stay& earlier = all[longest];
-    if (earlier.person == now.person && now.from < earlier.to - slack &&
-        view.visit(earlier.visit).pool != view.visit(now.visit).pool &&
-        verdicts[now.visit].outcome == Outcome::holds) {
-      const auto& person = view.season.people[static_cast<std::size_t>(now.person)].code;
-      const Visit &here = view.visit(now.visit), &there = view.visit(earlier.visit);
-      verdicts[now.visit] = {
-          now.visit,
-          Outcome::fails,
-          {against(
-              Field::visit_start, earlier.visit,
-              fmt::format(
-                  "{} was at pool {} from {} to {}, and at pool {} from {} to {} on the same day (row {}).",
-                  person, pool_of(view, here), print_time(here.start.si), print_time(here.end.si),
-                  pool_of(view, there), print_time(there.start.si), print_time(there.end.si),
-                  row_number(view, earlier.visit)),
-              {Field::visit_end, Field::visit_date, Field::visit_person, Field::visit_pool})}};
+  for (std::size_t person = 0; person < season.people.size(); ++person) {
+    stays.clear();
+    for (const std::uint32_t visit : view.person_visits[person])
+      if (const auto known = stay(view, visit))
+        stays.push_back(*known);
+    timed += stays.size();
+    for (; companion != companions.end() && static_cast<std::size_t>(companion->first) == person; ++companion)
+      if (const auto known = stay(view, companion->second))
+        stays.push_back(*known);
+    if (!std::is_sorted(stays.begin(), stays.end()))
+      std::sort(stays.begin(), stays.end());
+    std::size_t longest = 0; // the stay, so far, that ends last
+    for (std::size_t k = 1; k < stays.size(); ++k) {
+      const Stay &now = stays[k], &earlier = stays[longest];
+      if (now.from < earlier.to - slack && view.visit(earlier.visit).pool != view.visit(now.visit).pool &&
+          failed.insert(now.visit).second)
+        verdicts.fails(now.visit, elsewhere(view, person, now, earlier));
+      if (now.to > earlier.to)
+        longest = k;
     }
-    if (earlier.person != now.person || now.to > earlier.to)
-      longest = k;
   }
+  verdicts.holds(timed - failed.size());
+  verdicts.undecided(season.visits.size() - timed);
 }
 
 Outcome visit_gap(const SeasonView& view, const Visit& before, const Visit& now, Doubts& doubts) {

@@ -1,7 +1,7 @@
 // When the season is, as far as its settings say.
 #pragma once
 
-#include "check/rule.hpp"
+#include "season/season.hpp"
 
 #include <optional>
 

@@ -68,13 +68,13 @@ std::vector<std::vector<std::uint32_t>> in_time_order(const std::vector<Timed>& 
 
 /// Whether a depth could be a slip: far from both neighbours in the same direction, in proportion and in
 /// inches.
-SeasonView::OutOfLine line_of(double before, double now, double after) {
+OutOfLine line_of(double before, double now, double after) {
   constexpr double factor = 1.8, inches = 0.15; // m; a slip by 2.54 or 10 is well beyond
   if (now > factor * std::max(before, after) && now > std::max(before, after) + inches)
-    return SeasonView::OutOfLine::above;
+    return OutOfLine::above;
   if (factor * now < std::min(before, after) && now + inches < std::min(before, after))
-    return SeasonView::OutOfLine::below;
-  return SeasonView::OutOfLine::no;
+    return OutOfLine::below;
+  return OutOfLine::no;
 }
 
 /// For each record another one with the same code (case and blanks aside), or nowhere.
@@ -96,14 +96,16 @@ template <class Records> std::vector<std::uint32_t> twins(const Records& records
 
 } // namespace
 
-SeasonView::SeasonView(const Season& s) : season(s) {
+SeasonView::SeasonView(const Season& s) : season(s), span(season_span(s)) {
   std::vector<Timed> by_pool, by_person, life;
   derived.reserve(s.visits.size());
+  signs.reserve(s.visits.size());
   by_pool.reserve(s.visits.size());
   by_person.reserve(s.visits.size());
   for (std::uint32_t i = 0; i < s.visits.size(); ++i) {
     const Visit& v = s.visits[i];
     derived.push_back(derive(s, v));
+    signs.push_back(signs_of_readings(s, v));
     if (!v.date.has_value())
       continue;
     const double start = v.start.has_value() ? v.start.si : 0;
@@ -116,9 +118,8 @@ SeasonView::SeasonView(const Season& s) : season(s) {
   for (std::uint32_t i = 0; i < s.life.size(); ++i)
     if (s.life[i].date.has_value() && s.life[i].pool.known())
       life.push_back({static_cast<std::uint32_t>(s.life[i].pool.index), i, s.life[i].date.si, 0, 0});
-  depth_line.assign(s.visits.size(), OutOfLine::no);
   pool_visits = in_time_order(by_pool, s.pools.size(), [&](const Timed& a, const Timed& now, const Timed& b) {
-    depth_line[now.record] = line_of(a.depth, now.depth, b.depth); // not a number compares as false
+    signs[now.record].depth_line = line_of(a.depth, now.depth, b.depth); // not a number compares as false
   });
   person_visits = in_time_order(by_person, s.people.size());
   pool_life = in_time_order(life, s.pools.size());

@@ -22,10 +22,10 @@ std::size_t first_temperature(const Visit& visit) {
   return 0;
 }
 
-Outcome temperature_in_dry_pool(const SeasonView&, const Visit& visit, Doubts& doubts) {
+Outcome temperature_in_dry_pool(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   if (!visit.water.chosen())
     return Outcome::undecided;
-  if (!visit.water.is(Water::none) || !any_temperature(visit))
+  if (!visit.water.is(Water::none) || !view.signs_of(visit).temperature)
     return Outcome::holds;
   if (signs_of_water(visit).count() > 1) // then the word for water is in doubt: dry-yet-measured
     return Outcome::undecided;
@@ -38,11 +38,13 @@ Outcome temperature_in_dry_pool(const SeasonView&, const Visit& visit, Doubts& d
 }
 
 Outcome warm_under_ice(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  const auto known = visit_temperature(view, visit);
-  if (!visit.water.chosen() || (visit.water.is(Water::frozen) && !known))
+  if (!visit.water.chosen())
     return Outcome::undecided;
   if (!visit.water.is(Water::frozen))
     return Outcome::holds;
+  const auto known = visit_temperature(view, visit);
+  if (!known)
+    return Outcome::undecided;
   constexpr double densest = 4; // °C: fresh water is heaviest there and lies at the bottom under ice
   const double limit = densest + view.season.limits[Limit::temperature_spread];
   if (*known <= limit)

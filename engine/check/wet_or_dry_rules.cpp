@@ -64,7 +64,7 @@ Outcome class_differs(const SeasonView& view, const Visit& visit, Doubts& doubts
   if (!visit.depth_class.chosen() || !visit.depth.has_value() || !measured || *measured >= table.rows.size())
     return Outcome::undecided;
   const auto judged = static_cast<std::size_t>(visit.depth_class.index);
-  if (judged == *measured || agrees_with_class(view, visit.depth.si, judged))
+  if (judged == *measured || agrees_with_class(view.season, visit.depth.si, judged))
     return Outcome::holds;
   const std::string& label = table.rows[*measured].label;
   doubts.push_back(doubt(Field::visit_depth_class,

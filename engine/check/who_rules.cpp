@@ -128,29 +128,39 @@ void word_not_known(const SeasonView& view, Field field, std::uint32_t row, Doub
   doubts.push_back(std::move(found));
 }
 
+struct ChosenWord {
+  Field field;
+  Choice Visit::*choice;
+};
+constexpr std::array<ChosenWord, 11> chosen_words{{
+    {Field::visit_water, &Visit::water},
+    {Field::visit_rain, &Visit::rain},
+    {Field::visit_depth_class, &Visit::depth_class},
+    {Field::visit_depth_tool, &Visit::depth_tool},
+    {Field::visit_fill_class, &Visit::fill_class},
+    {Field::visit_size_tool, &Visit::size_tool},
+    {Field::visit_isolated, &Visit::isolated},
+    {Field::visit_inlet, &Visit::inlet},
+    {Field::visit_outlet, &Visit::outlet},
+    {Field::visit_joined, &Visit::joined},
+    {Field::visit_edge_seen, &Visit::edge_seen},
+}};
+
 Outcome words_known(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  const std::array<std::pair<Field, Choice>, 11> chosen{{
-      {Field::visit_water, visit.water},
-      {Field::visit_rain, visit.rain},
-      {Field::visit_depth_class, visit.depth_class},
-      {Field::visit_depth_tool, visit.depth_tool},
-      {Field::visit_fill_class, visit.fill_class},
-      {Field::visit_size_tool, visit.size_tool},
-      {Field::visit_isolated, visit.isolated},
-      {Field::visit_inlet, visit.inlet},
-      {Field::visit_outlet, visit.outlet},
-      {Field::visit_joined, visit.joined},
-      {Field::visit_edge_seen, visit.edge_seen},
-  }};
-  bool any = false;
-  for (const auto& [field, choice] : chosen) {
-    any = any || choice.typed();
-    if (choice.index == Choice::unreadable)
-      word_not_known(view, field, visit.row, doubts);
-  }
-  if (!doubts.empty())
-    return Outcome::fails;
-  return any ? Outcome::holds : Outcome::undecided;
+  // Almost always all are in order, so that is asked without looking anything up.
+  const auto bad = [](Choice choice) { return choice.index == Choice::unreadable; };
+  const auto typed = [](Choice choice) { return choice.index != Choice::blank; };
+  const auto any = [&](auto is) {
+    return is(visit.water) || is(visit.rain) || is(visit.depth_class) || is(visit.depth_tool) ||
+           is(visit.fill_class) || is(visit.size_tool) || is(visit.isolated) || is(visit.inlet) ||
+           is(visit.outlet) || is(visit.joined) || is(visit.edge_seen);
+  };
+  if (!any(bad))
+    return any(typed) ? Outcome::holds : Outcome::undecided;
+  for (const ChosenWord& word : chosen_words)
+    if ((visit.*word.choice).index == Choice::unreadable)
+      word_not_known(view, word.field, visit.row, doubts);
+  return Outcome::fails;
 }
 
 template <class Record>
