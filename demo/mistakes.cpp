@@ -26,14 +26,14 @@ public:
 
   /// A row that fits the mistake, far in time from what was spoiled before at its pool. The last pools of
   /// every locality stay as they are. Throws std::logic_error when the season has no such row left.
-  std::size_t row_where(TableKind table, const Test& fits) {
+  std::size_t row_where(TableKind table, const char* how, const Test& fits) {
     const auto& rows = season_.tables[table];
     std::vector<std::size_t> fitting;
     for (std::size_t i = 0; i < rows.size(); ++i)
       if (free(table, rows[i]) && fits(rows[i]))
         fitting.push_back(i);
     if (fitting.empty())
-      throw std::logic_error("no row of the season is left for a mistake");
+      throw std::logic_error(std::string("no row of the season is left for the mistake: ") + how);
     const std::size_t chosen = chance_.pick(fitting);
     touched_[{table, to_text(pool_of(table, rows[chosen]))}].push_back(day_of(table, rows[chosen]));
     return chosen;
@@ -51,12 +51,12 @@ public:
   /// The usual case: one cell of one visit.
   void visit(const char* family, const char* how, Field field, const Test& fits,
              const std::function<Cell(const SheetRow&)>& content) {
-    const std::size_t row = row_where(TableKind::visits, fits);
+    const std::size_t row = row_where(TableKind::visits, how, fits);
     write(TableKind::visits, row, field, content(season_.tables[TableKind::visits][row]), family, how);
   }
   void life(const char* family, const char* how, Field field, const Test& fits,
             const std::function<Cell(const SheetRow&)>& content) {
-    const std::size_t row = row_where(TableKind::life, fits);
+    const std::size_t row = row_where(TableKind::life, how, fits);
     write(TableKind::life, row, field, content(season_.tables[TableKind::life][row]), family, how);
   }
 
@@ -177,7 +177,7 @@ void spoil_identity(Spoiler& s) {
   s.visit(identity, "a visit of a whole working day", Field::visit_end, wet,
           [](const SheetRow& r) { return Cell::of_date(r.at(Field::visit_start).number + 8.0 / 24); });
   { // the same visit typed twice
-    const std::size_t row = s.row_where(TableKind::visits, wet);
+    const std::size_t row = s.row_where(TableKind::visits, "the same visit typed twice", wet);
     auto& visits = s.season().tables[TableKind::visits];
     SheetRow twin = visits[row];
     visits.push_back(std::move(twin));
@@ -253,9 +253,11 @@ constexpr const char* size = "size";
 void spoil_size(Spoiler& s) {
   const auto taped = bare(Field::visit_length, 25);
   { // both cells of the pair are wrong
-    const std::size_t row = s.row_where(TableKind::visits, [&](const SheetRow& r) {
-      return taped(r) && number(r, Field::visit_width).value_or(999) < 0.8 * *number(r, Field::visit_length);
-    });
+    const std::size_t row =
+        s.row_where(TableKind::visits, "length and width exchanged", [&](const SheetRow& r) {
+          return taped(r) &&
+                 number(r, Field::visit_width).value_or(999) < 0.8 * *number(r, Field::visit_length);
+        });
     SheetRow& visit = s.season().tables[TableKind::visits][row];
     const Cell length = visit[Field::visit_length];
     const Cell width = visit[Field::visit_width];
@@ -324,9 +326,10 @@ void spoil_among(Spoiler& s) {
       },
       changed(Field::visit_depth, [](double in) { return in + 7; }));
   // a thermometer that reads too high: all three readings
-  const std::size_t row = s.row_where(TableKind::visits, [](const SheetRow& r) {
-    return bare(Field::visit_temperature_1, 33)(r) && in_round(r, 5, 26);
-  });
+  const std::size_t row =
+      s.row_where(TableKind::visits, "a thermometer that reads too high", [](const SheetRow& r) {
+        return bare(Field::visit_temperature_1, 33)(r) && in_round(r, 5, 26);
+      });
   for (const Field field :
        {Field::visit_temperature_1, Field::visit_temperature_2, Field::visit_temperature_3}) {
     const double reading = s.season().tables[TableKind::visits][row][field].number;

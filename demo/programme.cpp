@@ -31,7 +31,7 @@ TruePool invent_pool(std::size_t index, Chance& chance) {
   pool.widest = pool.longest * chance.between(0.45, 0.85);
   pool.deepest = chance.between(0.45, 0.85);
   pool.peak = chance.between(0.86, 0.97);
-  pool.fall = chance.between(0.0055, 0.0085);
+  pool.fall = chance.between(0.0065, 0.012);
   pool.warmth = chance.about(0, 0.5);
   pool.isolated = !chance.one_in(6);
   pool.dry_inlet = pool.isolated && chance.one_in(5);

@@ -51,11 +51,14 @@ void write_water(SheetRow& row, const Outing& outing, Chance& chance) {
     row[Field::visit_fill] = Cell::of_number(0);
     return;
   }
+  const bool covers_the_probe = outing.depth > 0.12;
   const double usual = warmth_on(outing.pool, outing.day);
   for (const Field field :
        {Field::visit_temperature_1, Field::visit_temperature_2, Field::visit_temperature_3})
-    row[field] = written_temperature(usual + chance.about(0, 0.35), outing.person.hand);
-  row[Field::visit_probe_depth] = Cell::of_number(outing.depth > 0.25 ? 6 : 2);
+    if (covers_the_probe)
+      row[field] = written_temperature(usual + chance.about(0, 0.35), outing.person.hand);
+  if (covers_the_probe)
+    row[Field::visit_probe_depth] = Cell::of_number(outing.depth > 0.25 ? 6 : 2);
 
   const Cell depth = written_depth(outing.depth, outing.person.hand);
   row[Field::visit_depth] = depth;
