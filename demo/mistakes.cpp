@@ -266,8 +266,13 @@ void spoil_size(Spoiler& s) {
   }
   s.visit(size, "metres typed where feet are expected", Field::visit_length, bare(Field::visit_length, 40),
           changed(Field::visit_length, [](double ft) { return std::round(ft * 3.048) / 10; }));
-  s.visit(size, "longer than the pool ever was", Field::visit_length, bare(Field::visit_length, 30),
-          changed(Field::visit_length, [](double ft) { return ft * 1.6; }));
+  s.visit(
+      size, "longer than the pool ever was", Field::visit_length,
+      [&](const SheetRow& r) {
+        return taped(r) &&
+               *number(r, Field::visit_length) > from_si(0.85 * s.true_pool(r).longest, Unit::foot);
+      },
+      changed(Field::visit_length, [](double ft) { return std::round(ft * 1.6); }));
   const auto has_word = [](Field field, std::string_view word) {
     return
         [=](const SheetRow& r) { return has(r, field) && r.at(field).text.find(word) != std::string::npos; };

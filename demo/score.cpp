@@ -78,9 +78,7 @@ Result<Score> score(std::string_view spoiled_csv, std::string_view findings_json
                                          spot.after));
   }
   for (const json& finding : findings) {
-    const bool on_spot =
-        std::any_of(spots.begin(), spots.end(), [&](const Spot& spot) { return same_row(finding, spot); });
-    if (on_spot)
+    if (std::any_of(spots.begin(), spots.end(), [&](const Spot& spot) { return sees(finding, spot); }))
       continue;
     if (pools.count(finding["pool"].get<std::string>()) > 0) {
       ++score.echoes;
@@ -95,11 +93,11 @@ Result<Score> score(std::string_view spoiled_csv, std::string_view findings_json
 }
 
 std::string in_words(const Score& score) {
-  std::string out = fmt::format(
-      "Of {} spoiled cells the check found {} and missed {}.\n"
-      "It raised {} false alarms, {} findings that follow from a spoiled cell elsewhere at its "
-      "pool, and {} plain notes.\n",
-      score.spoiled, score.found, score.spoiled - score.found, score.false_alarms, score.echoes, score.notes);
+  std::string out = fmt::format("Of {} spoiled cells the check found {} and missed {}.\n"
+                                "It raised {} false alarms, {} other findings at the pool of a spoiled cell, "
+                                "pool, and {} plain notes.\n",
+                                score.spoiled, score.found, score.spoiled - score.found, score.false_alarms,
+                                score.echoes, score.notes);
   for (const std::string& each : score.missed)
     out += "  missed: " + each + "\n";
   for (const std::string& each : score.raised_without_cause)

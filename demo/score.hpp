@@ -14,7 +14,8 @@ struct Score {
   std::size_t spoiled = 0;
   std::size_t found =
       0; ///< spoiled cells with a finding on them, or one of the mistake's family in their row
-  std::size_t echoes = 0; ///< findings elsewhere at the pool of a spoiled cell: what follows from the mistake
+  std::size_t echoes =
+      0; ///< findings other findings at a pool with a spoiled cell, which mostly follow from the mistake
   std::size_t false_alarms = 0;    ///< findings to fix or to ask that no spoiled cell explains
   std::size_t notes = 0;           ///< findings that are only worth knowing, and no spoiled cell explains
   std::vector<std::string> missed; ///< in words
