@@ -88,6 +88,8 @@ constexpr std::array look_table{
              B::box, N::general},
     LookSpec{Look::doubtful, "Pool-check-doubtful", ink, lantern_bright, 9.5, bold, upright, wrap, A::left,
              B::box, N::general},
+    LookSpec{Look::doubtful_words, "Pool-check-doubtful-words", ink, lantern_bright, 9.5, thin, upright, wrap,
+             A::left, B::box, N::general},
     LookSpec{Look::level_fix, "Pool-level-fix", paper, brick, 10, bold, upright, one_line, A::left, B::box,
              N::general},
     LookSpec{Look::level_ask, "Pool-level-ask", ink, lantern_bright, 10, bold, upright, one_line, A::left,

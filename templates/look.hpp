@@ -64,7 +64,8 @@ enum class Look : std::uint8_t {
   derived_whole,
   check_text,
   check_flag,
-  doubtful, ///< a check cell that says something
+  doubtful,       ///< a check cell that says something
+  doubtful_words, ///< the same, for whole sentences
   level_fix,
   level_ask,
   level_note,

@@ -62,11 +62,10 @@ Sheet pools_sheet(const Filling& filling) {
 }
 
 Sheet people_sheet(const Filling& filling) {
-  Sheet sheet =
-      record_sheet(TableKind::people,
-                   "One row a person. To measure by paces, walk a taped course once or more and write how "
-                   "many you counted; one pace is two steps.",
-                   filling, person_formula);
+  Sheet sheet = record_sheet(TableKind::people,
+                             "To measure by paces, walk a taped course once or more and write how many you "
+                             "counted; one pace is two steps.",
+                             filling, person_formula);
   add_filter(sheet, TableKind::people, filling);
   return sheet;
 }
@@ -97,7 +96,7 @@ Sheet visits_sheet(const Filling& filling) {
   marks.rules = {{fmt::format("{}=\"look again\"", mark), Look::doubtful}};
   LookRules doubts = rules_for(sheet, column_of(Field::visit_doubts), column_of(Field::visit_doubts),
                                TableKind::visits, filling);
-  doubts.rules = {{fmt::format("LEN({})>0", column_held(Field::visit_doubts)), Look::doubtful}};
+  doubts.rules = {{fmt::format("LEN({})>0", column_held(Field::visit_doubts)), Look::doubtful_words}};
   sheet.look_rules = {std::move(marks), std::move(doubts)};
   return sheet;
 }

@@ -23,6 +23,28 @@ constexpr ParameterSpec counted_parameter{
     .help = "\"paces\" when every second step was counted, \"steps\" when every step was",
     .standard = "paces"};
 
+/// A count as the season reads it: it may end in a half, and may say itself whether it is paces or steps.
+Result<std::optional<double>> count_in(const Cell& cell, CountedAs counted) {
+  if (cell.kind == CellKind::error) {
+    return refusal::error_in_cell(counts_parameter, cell);
+  }
+  const bool steps = counted == CountedAs::steps;
+  const Quantity count =
+      wetspell::read(cell, {.kind = Kind::length, .assume = steps ? Unit::step : Unit::pace});
+  if (count.status == Status::blank || count.status == Status::missing) {
+    return std::optional<double>{};
+  }
+  if (count.status == Status::paces) {
+    return std::optional{steps ? count.written * 2 : count.written};
+  }
+  if (count.status == Status::steps) {
+    return std::optional{steps ? count.written : count.written / 2};
+  }
+  // What is no count is refused with the reason that a count would give.
+  return refusal::not_one_number(counts_parameter, cell, wetspell::read(cell, {.kind = Kind::count}),
+                                 Kind::count);
+}
+
 Result<Value> evaluate(std::span<const Argument> arguments) {
   const Argument& courses = arguments[0];
   const Argument& counts = arguments[1];
@@ -36,7 +58,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   }
   std::vector<CalibrationRun> runs;
   for (std::size_t i = 0; i < counts.cells.size(); ++i) {
-    const auto count = number_in(counts_parameter, counts.cells[i], Unit::none);
+    const auto count = count_in(counts.cells[i], counted.value());
     if (!count) {
       return count.error();
     }
@@ -51,7 +73,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
       return Problem{ProblemKind::not_enough,
                      fmt::format("walk {} has a count but no length of its course.", i + 1)};
     }
-    runs.push_back({course.value()->si, count.value()->si});
+    runs.push_back({course.value()->si, *count.value()});
   }
   if (runs.empty()) {
     return Value{};
@@ -96,6 +118,10 @@ FunctionSpec pace_function() {
                     .formula = "POOL.PACE(A1;B1:D1)",
                     .result = "5.128",
                     .shows = "two walks of three: 200 ft in 39 paces"},
+                   {.cells = {{"A1", "100"}, {"B1", "19.5"}, {"C1", "20"}},
+                    .formula = "POOL.PACE(A1;B1:C1)",
+                    .result = "5.0633",
+                    .shows = "a count may end in a half: 200 ft in 39.5 paces"},
                    {.cells = {{"A1", "20 m"}, {"B1", "26"}},
                     .formula = "POOL.PACE(A1;B1;\"steps\";\"ft\";\"m\")",
                     .result = "1.5385",
