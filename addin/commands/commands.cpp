@@ -22,8 +22,9 @@ std::string check(const Window& window) {
   {
     ProgressWindow progress(window.context, window.frame);
     const Checked checked = checkSeason(document, [&](double share) { return progress.show(share); });
-    words = (checked.report.cancelled ? "The check was cancelled; this is what was found so far. " : "") +
-            verdict(checked.report);
+    words = verdict(checked.report);
+    for (const std::string& remark : checked.season.remarks)
+      words += "\n" + remark;
   }
   const Season after = look(document).season; // the findings sheet may be new
   if (const auto place = after.place(Field::finding_where,
@@ -63,6 +64,14 @@ std::string applyAsk(const Window& window) {
   return counted(applyLevel(documentOf(window.frame), "ask"));
 }
 
+std::string showPlace(const Window& window, const Place& place) {
+  turnTo(window.frame, place);
+  return isRowVisible(documentOf(window.frame), place)
+             ? std::string()
+             : "Row " + std::to_string(place.row) + " of '" + place.sheet +
+                   "' is hidden just now. Take the filter off, or show the row, to see it.";
+}
+
 /// By its mark and not by the address written in the row: the visits may have been sorted since.
 std::string goToFinding(const Window& window) {
   const Checked checked = look(documentOf(window.frame));
@@ -70,8 +79,7 @@ std::string goToFinding(const Window& window) {
   const Finding* finding = findingMarked(checked, mark);
   if (finding == nullptr)
     refuse("What this finding is about has changed since the check; check the season again.");
-  turnTo(window.frame, finding->place);
-  return {};
+  return showPlace(window, finding->place);
 }
 
 std::string backToFinding(const Window& window) {
@@ -90,8 +98,7 @@ std::string backToFinding(const Window& window) {
   const auto place = rowOfKey(checked.season, best->key);
   if (!place)
     refuse("The findings sheet does not show this finding yet; check the season again.");
-  turnTo(window.frame, *place);
-  return {};
+  return showPlace(window, *place);
 }
 
 std::string makeRoomForVisits(const Window& window) {

@@ -52,6 +52,7 @@ std::size_t apply(const SheetDocument& document, const Checked& before, Chosen c
   }
   if (changes.empty())
     return 0;
+  requireChangeable(document);
   requireFindingsWritable(document, before.season); // before anything is changed
   const UndoStep step(document, "Apply proposed replacements");
   for (const Change& change : changes)
@@ -74,7 +75,9 @@ Checked look(const SheetDocument& document, const Progress& progress) {
 }
 
 Checked checkSeason(const SheetDocument& document, const Progress& progress) {
+  requireChangeable(document);
   Checked checked = look(document, progress);
+  requireFindingsWritable(document, checked.season);
   const UndoStep step(document, "Check the season");
   writeFindings(document, checked.season, checked.report);
   return checked;
@@ -107,13 +110,16 @@ const Finding* findingMarked(const Checked& checked, std::string_view mark) {
 }
 
 void makeRoom(const SheetDocument& document, std::size_t rows) {
+  requireChangeable(document);
   const Season season = seasonOf(document);
   const UndoStep step(document, "Make room for more visits");
-  prepareRows(document, season.where(TableKind::visits), rows);
+  prepareRows(document, season, TableKind::visits, rows);
 }
 
 std::size_t clearSeason(const SheetDocument& document) {
+  requireChangeable(document);
   const Season season = seasonOf(document);
+  requireFindingsWritable(document, season);
   const UndoStep step(document, "Clear the findings");
   return clearFindings(document, season);
 }

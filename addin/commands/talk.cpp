@@ -10,7 +10,6 @@
 #include <com/sun/star/awt/XControl.hpp>
 #include <com/sun/star/awt/XControlContainer.hpp>
 #include <com/sun/star/awt/XMessageBoxFactory.hpp>
-#include <com/sun/star/awt/XToolkit2.hpp>
 #include <com/sun/star/awt/XWindow2.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameContainer.hpp>
@@ -18,6 +17,7 @@
 #include <com/sun/star/lang/XMultiServiceFactory.hpp>
 #include <com/sun/star/task/XStatusIndicatorFactory.hpp>
 #include <cppuhelper/implbase1.hxx>
+#include <rtl/ref.hxx>
 
 #include <chrono>
 
@@ -83,7 +83,7 @@ struct ProgressWindow::Window {
   Reference<css::uno::XComponentContext> context;
   Reference<css::frame::XFrame> frame;
   Reference<css::task::XStatusIndicator> bar;
-  Reference<css::awt::XToolkit2> toolkit;
+  Reference<css::awt::XToolkit> toolkit;
   Reference<css::awt::XUnoControlDialog> dialog;
   rtl::Reference<CancelListener> cancel = new CancelListener;
   std::chrono::steady_clock::time_point begun = std::chrono::steady_clock::now();
@@ -104,7 +104,7 @@ struct ProgressWindow::Window {
     dialog = css::awt::UnoControlDialog::create(context);
     dialog->setModel(Reference<css::awt::XControlModel>(model, UNO_QUERY_THROW));
     dialog->createPeer(toolkit, Reference<css::awt::XWindowPeer>(frame->getContainerWindow(), UNO_QUERY));
-    Reference<css::awt::XButton>(dialog->getControl("cancel"), UNO_QUERY_THROW)->addActionListener(cancel);
+    Reference<css::awt::XButton>(dialog->getControl("cancel"), UNO_QUERY_THROW)->addActionListener(cancel.get());
     dialog->setVisible(true);
   }
 };
@@ -116,7 +116,7 @@ ProgressWindow::ProgressWindow(const Reference<css::uno::XComponentContext>& con
   window_ = std::make_unique<Window>();
   window_->context = context;
   window_->frame = frame;
-  window_->toolkit = css::awt::Toolkit::create(context);
+  window_->toolkit.set(css::awt::Toolkit::create(context), UNO_QUERY_THROW);
   window_->bar =
       Reference<css::task::XStatusIndicatorFactory>(frame, UNO_QUERY_THROW)->createStatusIndicator();
   window_->bar->start("Checking the season", fullBar);
@@ -127,8 +127,9 @@ ProgressWindow::~ProgressWindow() {
     return;
   try {
     window_->bar->end();
-    if (window_->dialog.is())
-      window_->dialog->dispose();
+    const Reference<css::lang::XComponent> dialog(window_->dialog, UNO_QUERY);
+    if (dialog.is())
+      dialog->dispose();
   } catch (const css::uno::Exception&) { // the window was closed under us: nothing is left to take away
   }
 }
@@ -137,7 +138,7 @@ bool ProgressWindow::show(double share) {
   if (window_ == nullptr)
     return true;
   const auto done = static_cast<sal_Int32>(share * fullBar);
-  window_->bar->setValue(done);
+  window_->bar->setValue(done); // lets waiting events through, or nobody could press Cancel
   if (!window_->dialog.is() && std::chrono::steady_clock::now() - window_->begun > patience)
     window_->openDialog();
   if (window_->dialog.is()) {
@@ -145,7 +146,6 @@ bool ProgressWindow::show(double share) {
                                                   UNO_QUERY_THROW);
     bar->setPropertyValue("ProgressValue", Any(done));
   }
-  window_->toolkit->processEventsToIdle();
   return !window_->cancel->pressed;
 }
 

@@ -2,11 +2,13 @@
 
 #include "base/text.hpp"
 
+#include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/frame/XController.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XSheetCellRange.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
+#include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 
 namespace wetspell::addin {
@@ -36,10 +38,22 @@ std::optional<Selection> selectionIn(const Reference<css::frame::XFrame>& frame)
 
 void turnTo(const Reference<css::frame::XFrame>& frame, const Place& place) {
   const SheetDocument document = documentOf(frame);
-  Reference<css::sheet::XSpreadsheetView>(frame->getController(), UNO_QUERY_THROW)
-      ->setActiveSheet(sheetNamed(document, place.sheet));
+  const auto sheet = sheetNamed(document, place.sheet);
+  bool visible = true;
+  Reference<css::beans::XPropertySet>(sheet, UNO_QUERY_THROW)->getPropertyValue("IsVisible") >>= visible;
+  if (!visible)
+    refuse("The sheet '" + place.sheet + "' is hidden. Show it first (Sheet, Show Sheet).");
+  Reference<css::sheet::XSpreadsheetView>(frame->getController(), UNO_QUERY_THROW)->setActiveSheet(sheet);
   Reference<css::view::XSelectionSupplier>(frame->getController(), UNO_QUERY_THROW)
       ->select(css::uno::Any(cellAt(document, place)));
+}
+
+bool isRowVisible(const SheetDocument& document, const Place& place) {
+  const Reference<css::table::XColumnRowRange> cell(cellAt(document, place), UNO_QUERY_THROW);
+  bool visible = true;
+  Reference<css::beans::XPropertySet>(cell->getRows(), UNO_QUERY_THROW)->getPropertyValue("IsVisible") >>=
+      visible;
+  return visible;
 }
 
 } // namespace wetspell::addin

@@ -19,6 +19,8 @@ struct Selection {
 
 SheetDocument documentOf(const css::uno::Reference<css::frame::XFrame>& frame);
 std::optional<Selection> selectionIn(const css::uno::Reference<css::frame::XFrame>& frame);
+/// Refuses when the place's sheet is hidden.
 void turnTo(const css::uno::Reference<css::frame::XFrame>& frame, const Place& place);
+bool isRowVisible(const SheetDocument& document, const Place& place);
 
 } // namespace wetspell::addin

@@ -3,16 +3,19 @@
 #include "base/text.hpp"
 #include "check/findings_table.hpp"
 #include "sheet/read_sheets.hpp"
+#include "sheet/strip.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XPrintAreas.hpp>
 #include <com/sun/star/sheet/XSheetOperation.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include <algorithm>
+#include <set>
 
 namespace wetspell::addin {
 
@@ -31,6 +34,11 @@ struct Target {
   sal_Int32 first = 0;
   sal_Int32 end = 0;
 };
+
+Any styleOf(const Target& target, sal_Int32 column, sal_Int32 row) {
+  return Reference<css::beans::XPropertySet>(target.sheet->getCellByPosition(column, row), UNO_QUERY_THROW)
+      ->getPropertyValue("CellStyle");
+}
 
 Reference<css::table::XCellRange> column(const Target& target, sal_Int32 at, sal_Int32 first, sal_Int32 end) {
   return target.sheet->getCellRangeByPosition(at, first, at, end - 1);
@@ -57,6 +65,22 @@ std::string freeName(const SheetDocument& document) {
   return name;
 }
 
+/// Sentences are wrapped in a wide column, dates look like dates.
+void layOut(const SheetDocument& document, const Target& target, Field field) {
+  constexpr sal_Int32 forSentences = 8000; // 1/100 mm
+  const sal_Int32 at = target.columns.back();
+  const Reference<css::beans::XPropertySet> cells(column(target, at, 0, lastRowOfSheets + 1),
+                                                  UNO_QUERY_THROW);
+  if (field == Field::finding_date)
+    cells->setPropertyValue("NumberFormat", Any(dateFormat(document, false)));
+  if (field != Field::finding_message && field != Field::finding_advice && field != Field::finding_note)
+    return;
+  cells->setPropertyValue("IsTextWrapped", Any(true));
+  const Reference<css::table::XColumnRowRange> range(target.sheet, UNO_QUERY_THROW);
+  Reference<css::beans::XPropertySet>(range->getColumns()->getByIndex(at), UNO_QUERY_THROW)
+      ->setPropertyValue("Width", Any(forSentences));
+}
+
 /// A plain findings sheet for a document that was not made from the template.
 Target newTarget(const SheetDocument& document) {
   const std::string name = freeName(document);
@@ -71,6 +95,7 @@ Target newTarget(const SheetDocument& document) {
     Reference<css::beans::XPropertySet>(cellAt(document, heading), UNO_QUERY_THROW)
         ->setPropertyValue("CharWeight", Any(150.0F));
     target.columns.push_back(static_cast<sal_Int32>(i));
+    layOut(document, target, columns[i].field);
   }
   return target;
 }
@@ -105,34 +130,56 @@ Any contentOf(const Cell& cell, double zero) {
   return {};
 }
 
-/// The look of the first row for all rows: a season may have more findings than the sheet had rows ready.
-void spreadLook(const Target& target, sal_Int32 at, sal_Int32 end) {
-  const auto style = [&](sal_Int32 row) {
-    return Reference<css::beans::XPropertySet>(target.sheet->getCellByPosition(at, row), UNO_QUERY_THROW)
-        ->getPropertyValue("CellStyle");
+/// A season may have more findings than the sheet had rows ready: the last row that looks as the first one
+/// does is the last that was made ready.
+void makeReady(const Target& target, sal_Int32 end) {
+  Strip strip;
+  strip.sheet = target.sheet;
+  strip.left = lastRowOfSheets;
+  for (const sal_Int32 at : target.columns)
+    if (at >= 0) {
+      strip.left = std::min(strip.left, at);
+      strip.right = std::max(strip.right, at);
+    }
+  const auto isReady = [&, look = styleOf(target, strip.left, target.first)](sal_Int32 row) {
+    return styleOf(target, strip.left, row) == look;
   };
-  const Any look = style(target.first);
-  if (look != style(end - 1))
-    Reference<css::beans::XPropertySet>(column(target, at, target.first, end), UNO_QUERY_THROW)
-        ->setPropertyValue("CellStyle", look);
+  if (isReady(end - 1))
+    return;
+  sal_Int32 ready = target.first, bare = end - 1;
+  while (bare - ready > 1) {
+    const sal_Int32 middle = ready + (bare - ready) / 2;
+    (isReady(middle) ? ready : bare) = middle;
+  }
+  strip.first = target.first;
+  strip.last = ready;
+  grow(strip, end - 1 - ready);
 }
 
+/// One block for columns that stand side by side, as they do unless the person moved them.
 void fill(const Target& target, const Table& table, double zero) {
   const auto rows = static_cast<sal_Int32>(table.rows());
-  const sal_Int32 end = target.first + rows;
-  for (std::size_t c = 0; c < target.columns.size(); ++c) {
-    const sal_Int32 at = target.columns[c];
+  for (std::size_t begin = 0, end = 0; begin < target.columns.size(); begin = end) {
+    end = begin + 1;
+    const sal_Int32 at = target.columns[begin];
     if (at < 0)
       continue;
+    while (end < target.columns.size() &&
+           target.columns[end] == at + static_cast<sal_Int32>(end) - static_cast<sal_Int32>(begin))
+      ++end;
     Sequence<Sequence<Any>> data(rows);
     Sequence<Any>* lines = data.getArray();
     for (sal_Int32 r = 0; r < rows; ++r) {
-      lines[r].realloc(1);
-      lines[r].getArray()[0] = contentOf(table.at(static_cast<std::size_t>(r), c), zero);
+      lines[r].realloc(static_cast<sal_Int32>(end - begin));
+      Any* cells = lines[r].getArray();
+      for (std::size_t c = begin; c < end; ++c)
+        cells[c - begin] = contentOf(table.at(static_cast<std::size_t>(r), c), zero);
     }
-    Reference<css::sheet::XCellRangeData>(column(target, at, target.first, end), UNO_QUERY_THROW)
-        ->setDataArray(data);
-    spreadLook(target, at, end);
+    const Reference<css::sheet::XCellRangeData> block(
+        target.sheet->getCellRangeByPosition(at, target.first, at + static_cast<sal_Int32>(end - begin) - 1,
+                                             target.first + rows - 1),
+        UNO_QUERY_THROW);
+    block->setDataArray(data);
   }
 }
 
@@ -146,6 +193,49 @@ void showRows(const Target& target, sal_Int32 end) {
   rows->setPropertyValue("OptimalHeight", Any(true));
 }
 
+/// A print ends with the findings, whatever number of rows is ready below them.
+void fitPrint(const Target& target, sal_Int32 end) {
+  constexpr sal_Int32 leastRows = 20; // enough to see what an empty page is for
+  const Reference<css::sheet::XPrintAreas> print(target.sheet, UNO_QUERY_THROW);
+  Sequence<css::table::CellRangeAddress> areas = print->getPrintAreas();
+  bool changed = false;
+  for (css::table::CellRangeAddress& area : areas) {
+    const sal_Int32 wanted = std::max(target.first + leastRows, end) - 1;
+    if (area.StartRow > target.first || area.EndRow < target.first || area.EndRow == wanted)
+      continue;
+    area.EndRow = wanted;
+    changed = true;
+  }
+  if (changed)
+    print->setPrintAreas(areas);
+}
+
+/// The findings, and after a check that was ended early also the old rows with an answer that it did not come
+/// across again: an answer is somebody's work.
+Table contents(const Season& season, const CheckReport& report) {
+  Table found = findings_table(season, report, Place{});
+  const Located& where = season.where(TableKind::findings);
+  if (!report.cancelled || !where.found())
+    return found;
+  std::set<std::string> keys;
+  for (const Finding& finding : report.findings)
+    keys.insert(finding.key);
+  std::vector<std::uint32_t> kept;
+  for (auto row = static_cast<std::uint32_t>(where.first_row); row < where.end_row; ++row) {
+    const bool answered =
+        !season.cell(Field::finding_answer, row).empty() || !season.cell(Field::finding_note, row).empty();
+    if (answered && keys.count(to_text(season.cell(Field::finding_key, row))) == 0)
+      kept.push_back(row);
+  }
+  const auto columns = fields(TableKind::findings);
+  Table all(Place{}, found.rows() + kept.size(), columns.size());
+  for (std::size_t row = 0; row < all.rows(); ++row)
+    for (std::size_t c = 0; c < columns.size(); ++c)
+      all.at(row, c) =
+          row < found.rows() ? found.at(row, c) : season.cell(columns[c].field, kept[row - found.rows()]);
+  return all;
+}
+
 } // namespace
 
 void requireFindingsWritable(const SheetDocument& document, const Season& season) {
@@ -157,10 +247,15 @@ void writeFindings(const SheetDocument& document, const Season& season, const Ch
   auto found = targetIn(document, season);
   const Target target = found ? std::move(*found) : newTarget(document);
   requireUnprotected(target);
+  const Table table = contents(season, report);
+  const sal_Int32 end = target.first + static_cast<sal_Int32>(table.rows());
   clear(target);
-  if (!report.findings.empty())
-    fill(target, findings_table(season, report, Place{}), dayZero(document));
-  showRows(target, std::max(target.end, target.first + static_cast<sal_Int32>(report.findings.size())));
+  if (table.rows() > 0) {
+    makeReady(target, end);
+    fill(target, table, dayZero(document));
+  }
+  showRows(target, std::max(target.end, end));
+  fitPrint(target, end);
 }
 
 std::size_t clearFindings(const SheetDocument& document, const Season& season) {

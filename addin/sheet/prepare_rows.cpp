@@ -1,23 +1,15 @@
 #include "sheet/prepare_rows.hpp"
 
-#include "base/text.hpp"
+#include "season/locate.hpp"
+#include "sheet/strip.hpp"
 
-#include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/sheet/CellFlags.hpp>
-#include <com/sun/star/sheet/FillDirection.hpp>
-#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
-#include <com/sun/star/sheet/XCellRangeMovement.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
-#include <com/sun/star/sheet/XCellSeries.hpp>
-#include <com/sun/star/sheet/XDatabaseRange.hpp>
-#include <com/sun/star/sheet/XPrintAreas.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
-#include <com/sun/star/sheet/XSheetOperation.hpp>
-#include <com/sun/star/table/CellAddress.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include <algorithm>
+#include <vector>
 
 namespace wetspell::addin {
 
@@ -25,87 +17,71 @@ namespace {
 
 using css::table::CellRangeAddress;
 using css::uno::Reference;
-using css::uno::Sequence;
 using css::uno::UNO_QUERY_THROW;
 
-constexpr sal_Int32 lastRowOfSheets = 1048575; // from 0
-
-CellRangeAddress addressOf(const Reference<css::uno::XInterface>& range) {
-  return Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY_THROW)->getRangeAddress();
+/// Whether a column (inside the sheet's table) holds a field of another table of the same sheet.
+bool isOfAnotherTable(const Season& season, const Located& mine, std::int32_t column) {
+  return std::any_of(season.located.begin(), season.located.end(), [&](const Located& other) {
+    return &other != &mine && other.table == mine.table &&
+           std::find(other.columns.begin(), other.columns.end(), column) != other.columns.end();
+  });
 }
 
-/// The last row (from 0) in which the table's columns hold anything: typed or a formula.
-sal_Int32 lastPrepared(const Reference<css::sheet::XSpreadsheet>& sheet, sal_Int32 left, sal_Int32 right,
-                       sal_Int32 first) {
-  using namespace css::sheet::CellFlags;
-  const Reference<css::sheet::XCellRangesQuery> below(
-      sheet->getCellRangeByPosition(left, first, right, lastRowOfSheets), UNO_QUERY_THROW);
-  sal_Int32 last = -1;
-  for (const CellRangeAddress& part :
-       below->queryContentCells(VALUE | DATETIME | STRING | FORMULA)->getRangeAddresses())
-    last = std::max(last, part.EndRow);
-  return last;
-}
-
-/// Filter ranges and print ranges that ended with the table end with it again.
-void stretchRanges(const SheetDocument& document, const Reference<css::sheet::XSpreadsheet>& sheet,
-                   sal_Int32 oldEnd, sal_Int32 newEnd) {
-  const sal_Int16 number = addressOf(sheet).Sheet;
-  const auto stretch = [&](CellRangeAddress area) {
-    if (area.Sheet == number && area.EndRow == oldEnd)
-      area.EndRow = newEnd;
-    return area;
+/// From the first to the last column: those of the fields, and beside them those with a heading of the
+/// person's own, or of the workbook's.
+void widen(Strip& strip, const Season& season, const Located& where) {
+  const Table& table = *where.table;
+  std::int32_t left = -1, right = -1;
+  for (const std::int32_t column : where.columns)
+    if (column >= 0) {
+      left = left < 0 ? column : std::min(left, column);
+      right = std::max(right, column);
+    }
+  const auto belongs = [&](std::int32_t column) {
+    return column >= 0 && column < static_cast<std::int32_t>(table.columns()) &&
+           holds_something(table.at(where.heading_row, static_cast<std::size_t>(column))) &&
+           !isOfAnotherTable(season, where, column);
   };
-  Reference<css::container::XIndexAccess> ranges;
-  Reference<css::beans::XPropertySet>(document, UNO_QUERY_THROW)->getPropertyValue("DatabaseRanges") >>=
-      ranges;
-  for (sal_Int32 i = 0; ranges.is() && i < ranges->getCount(); ++i) {
-    const Reference<css::sheet::XDatabaseRange> range(ranges->getByIndex(i), UNO_QUERY_THROW);
-    range->setDataArea(stretch(range->getDataArea()));
-  }
-  const Reference<css::sheet::XPrintAreas> print(sheet, UNO_QUERY_THROW);
-  Sequence<CellRangeAddress> areas = print->getPrintAreas();
-  std::transform(areas.begin(), areas.end(), areas.begin(), stretch);
-  if (areas.hasElements())
-    print->setPrintAreas(areas);
+  while (belongs(left - 1))
+    --left;
+  while (belongs(right + 1))
+    ++right;
+  strip.left = static_cast<sal_Int32>(table.sheet_column(static_cast<std::size_t>(left)));
+  strip.right = static_cast<sal_Int32>(table.sheet_column(static_cast<std::size_t>(right)));
+}
+
+/// The last filled row, or the last of the rows with formulas that follow it without a gap.
+sal_Int32 lastPrepared(const Strip& strip, sal_Int32 lastFilled) {
+  const Reference<css::sheet::XCellRangesQuery> below(strip.rows(strip.first, lastRowOfSheets),
+                                                      UNO_QUERY_THROW);
+  const auto found = below->queryContentCells(css::sheet::CellFlags::FORMULA)->getRangeAddresses();
+  std::vector<CellRangeAddress> parts(found.begin(), found.end());
+  std::sort(parts.begin(), parts.end(),
+            [](const auto& one, const auto& other) { return one.StartRow < other.StartRow; });
+  sal_Int32 last = lastFilled;
+  for (const CellRangeAddress& part : parts)
+    if (part.StartRow <= last + 1)
+      last = std::max(last, part.EndRow);
+  return last;
 }
 
 } // namespace
 
-void prepareRows(const SheetDocument& document, const Located& where, std::size_t rows) {
-  const Reference<css::sheet::XSpreadsheet> sheet = sheetNamed(document, where.table->sheet());
-  if (Reference<css::util::XProtectable>(sheet, UNO_QUERY_THROW)->isProtected())
-    refuse("The sheet '" + where.table->sheet() +
-           "' is protected; nothing was changed. Take its protection off first.");
-  sal_Int32 left = lastRowOfSheets;
-  sal_Int32 right = 0;
-  for (const std::int32_t column : where.columns)
-    if (column >= 0) {
-      const auto at = static_cast<sal_Int32>(where.table->sheet_column(static_cast<std::size_t>(column)));
-      left = std::min(left, at);
-      right = std::max(right, at);
-    }
-  const sal_Int32 last =
-      lastPrepared(sheet, left, right, static_cast<sal_Int32>(where.table->sheet_row(where.heading_row)));
-  if (last < 0)
-    refuse("There is no row below the headings of '" + where.table->sheet() +
-           "' whose formulas could be followed.");
-  if (rows == 0 || last + static_cast<sal_Int64>(rows) > lastRowOfSheets)
-    refuse("A sheet has 1048576 rows; there is no room for " + std::to_string(rows) + " more.");
-
-  // One copy of the last row, without what was typed there, then filled down: quick for any number of rows.
-  const sal_Int32 newLast = last + static_cast<sal_Int32>(rows);
-  Reference<css::sheet::XCellRangeMovement>(sheet, UNO_QUERY_THROW)
-      ->copyRange({addressOf(sheet).Sheet, left, last + 1},
-                  addressOf(sheet->getCellRangeByPosition(left, last, right, last)));
-  using namespace css::sheet::CellFlags;
-  Reference<css::sheet::XSheetOperation>(sheet->getCellRangeByPosition(left, last + 1, right, last + 1),
-                                         UNO_QUERY_THROW)
-      ->clearContents(VALUE | DATETIME | STRING | ANNOTATION);
-  Reference<css::sheet::XCellSeries>(sheet->getCellRangeByPosition(left, last + 1, right, newLast),
-                                     UNO_QUERY_THROW)
-      ->fillAuto(css::sheet::FillDirection_TO_BOTTOM, 1);
-  stretchRanges(document, sheet, last, newLast);
+void prepareRows(const SheetDocument& document, const Season& season, TableKind kind, std::size_t rows) {
+  const Located& where = season.where(kind);
+  const std::string& name = where.table->sheet();
+  Strip strip;
+  strip.sheet = sheetNamed(document, name);
+  if (Reference<css::util::XProtectable>(strip.sheet, UNO_QUERY_THROW)->isProtected())
+    refuse("The sheet '" + name + "' is protected; nothing was changed. Take its protection off first.");
+  if (rows == 0 || rows > static_cast<std::size_t>(lastRowOfSheets))
+    refuse("The number of rows to make ready lies between 1 and 1048575.");
+  widen(strip, season, where);
+  strip.first = static_cast<sal_Int32>(where.table->sheet_row(where.first_row)) - 1;
+  strip.last = lastPrepared(strip, static_cast<sal_Int32>(where.table->sheet_row(where.end_row)) - 2);
+  if (strip.last < strip.first)
+    refuse("There is no row below the headings of '" + name + "' whose formulas could be followed.");
+  grow(strip, static_cast<sal_Int32>(rows));
 }
 
 } // namespace wetspell::addin

@@ -10,6 +10,6 @@ namespace wetspell::addin {
 
 /// Prepares `rows` more rows behind the last prepared or filled one. Refuses in words when the sheet is
 /// protected, has no row below its headings to follow, or has too few rows left.
-void prepareRows(const SheetDocument& document, const Located& where, std::size_t rows);
+void prepareRows(const SheetDocument& document, const Season& season, TableKind kind, std::size_t rows);
 
 } // namespace wetspell::addin

@@ -5,6 +5,7 @@
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/lang/Locale.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
@@ -31,14 +32,8 @@ void formatAsDate(const SheetDocument& document, const Reference<css::table::XCe
   properties->getPropertyValue("NumberFormat") >>= key;
   sal_Int16 type = 0;
   formats->getByKey(key)->getPropertyValue("Type") >>= type;
-  if ((type & css::util::NumberFormat::DATETIME) != 0)
-    return;
-  const rtl::OUString code(timeOfDay ? rtl::OUString("HH:MM") : rtl::OUString("YYYY-MM-DD"));
-  const css::lang::Locale english("en", "US", "");
-  sal_Int32 wanted = formats->queryKey(code, english, false);
-  if (wanted == -1)
-    wanted = formats->addNew(code, english);
-  properties->setPropertyValue("NumberFormat", css::uno::Any(wanted));
+  if ((type & css::util::NumberFormat::DATETIME) == 0)
+    properties->setPropertyValue("NumberFormat", css::uno::Any(dateFormat(document, timeOfDay)));
 }
 
 } // namespace
@@ -64,6 +59,20 @@ Reference<css::sheet::XSpreadsheet> sheetNamed(const SheetDocument& document, co
 Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& place) {
   return sheetNamed(document, place.sheet)
       ->getCellByPosition(static_cast<sal_Int32>(place.column), static_cast<sal_Int32>(place.row) - 1);
+}
+
+sal_Int32 dateFormat(const SheetDocument& document, bool timeOfDay) {
+  const auto formats =
+      Reference<css::util::XNumberFormatsSupplier>(document, UNO_QUERY_THROW)->getNumberFormats();
+  const rtl::OUString code(timeOfDay ? rtl::OUString("HH:MM") : rtl::OUString("YYYY-MM-DD"));
+  const css::lang::Locale english("en", "US", "");
+  const sal_Int32 known = formats->queryKey(code, english, false);
+  return known != -1 ? known : formats->addNew(code, english);
+}
+
+void requireChangeable(const SheetDocument& document) {
+  if (Reference<css::frame::XStorable>(document, UNO_QUERY_THROW)->isReadonly())
+    refuse("This document is open for reading only; nothing was changed. Save it under another name first.");
 }
 
 void requireWritable(const SheetDocument& document, const Place& place) {

@@ -23,8 +23,14 @@ css::uno::Reference<css::sheet::XSpreadsheet> sheetNamed(const SheetDocument& do
                                                          const std::string& name);
 css::uno::Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& place);
 
+/// Throws a RuntimeException in words when the document was opened for reading only.
+void requireChangeable(const SheetDocument& document);
+
 /// Throws a RuntimeException in words when the cell stands protected: then nobody asked for a change.
 void requireWritable(const SheetDocument& document, const Place& place);
+
+/// The document's number format for days (2026-04-18) or times of day (09:40).
+sal_Int32 dateFormat(const SheetDocument& document, bool timeOfDay);
 
 /// Writes a cell as a person would type it: numbers, texts, dates with a date's format.
 void write(const SheetDocument& document, const Place& place, const Cell& content);
