@@ -144,7 +144,7 @@ std::function<Cell(const SheetRow&)> text(const char* content) {
 std::function<Cell(const SheetRow&)> value(double content) {
   return [=](const SheetRow&) { return Cell::of_number(content); };
 }
-std::function<Cell(const SheetRow&)> changed(Field field, std::function<double(double)> change) {
+std::function<Cell(const SheetRow&)> changed(Field field, const std::function<double(double)>& change) {
   return [=](const SheetRow& row) { return Cell::of_number(change(row.at(field).number)); };
 }
 

@@ -18,7 +18,7 @@ std::string date_text(double serial) {
   const auto text = fmt::format("{:04}-{:02}-{:02}", static_cast<int>(date.year()),
                                 static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()));
   const int minutes = static_cast<int>(std::lround((serial - day) * 24 * 60));
-  const auto clock = fmt::format("{:02}:{:02}", minutes / 60, minutes % 60);
+  auto clock = fmt::format("{:02}:{:02}", minutes / 60, minutes % 60);
   if (day == 0) // a time of day stands on the calendar's day zero
     return clock;
   return minutes == 0 ? text : text + " " + clock;
