@@ -2,6 +2,8 @@
 
 #include "season/choice.hpp"
 
+#include <cmath>
+
 namespace wetspell {
 
 Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const Argument& argument,
@@ -24,6 +26,23 @@ Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const 
     return refusal::not_one_number(parameter, cell, quantity, parameter.kind);
   }
   return std::optional<Quantity>{quantity};
+}
+
+Result<std::optional<Quantity>> measure_in(const ParameterSpec& parameter, const Cell& cell, Unit assume) {
+  constexpr double first_date = 20000; // 1954-10-03, in any unit more than a pace, a course or a pool
+  if (cell.kind == CellKind::number && cell.number == 0) {
+    return std::optional<Quantity>{};
+  }
+  if (cell.kind == CellKind::number && cell.number >= first_date) {
+    return refusal::too_large(parameter, cell, first_date);
+  }
+  return number_in(parameter, cell, assume);
+}
+
+Value number_value(double number) {
+  constexpr double kept = 1e9; // decimals that stay: far beyond any reading
+  constexpr double largest = 1e6;
+  return Cell::of_number(std::abs(number) < largest ? std::round(number * kept) / kept : number);
 }
 
 bool option_left_out(const Argument& argument) {

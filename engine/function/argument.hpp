@@ -16,6 +16,13 @@ Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const 
 /// The same for one cell among several.
 Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const Cell& cell, Unit assume);
 
+/// The same for what cannot be zero: a zero is a blank, as Calc hands it over, and a number that would rather
+/// be a date is refused, because its format cannot be seen.
+Result<std::optional<Quantity>> measure_in(const ParameterSpec& parameter, const Cell& cell, Unit assume);
+
+/// A number as a result: without the last digits, which conversions leave behind (24.000000000000004).
+Value number_value(double number);
+
 /// The unit an option names, or `standard` when it is left out or its cell is blank. The runner has checked
 /// it.
 Unit unit_or(const Argument& argument, Unit standard);

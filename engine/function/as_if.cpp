@@ -15,8 +15,8 @@ constexpr ParameterSpec function_parameter{.name = "function",
                                                "Name of a POOL function in quotes, such as \"DEPTHCLASS\""};
 
 bool takes_values(Takes takes) {
-  return takes == Takes::reading || takes == Takes::readings || takes == Takes::unit ||
-         takes == Takes::word || takes == Takes::table;
+  return takes == Takes::reading || takes == Takes::readings || takes == Takes::measure ||
+         takes == Takes::unit || takes == Takes::word || takes == Takes::table;
 }
 
 Result<Value> evaluate(std::span<const Argument> arguments) {

@@ -9,9 +9,10 @@ constexpr ParameterSpec length_parameter{.name = "length",
                                          .kind = Kind::length,
                                          .help = "The cell with the pool's length along its longest line"};
 constexpr ParameterSpec width_parameter{.name = "width",
-                                        .takes = Takes::reading,
+                                        .takes = Takes::measure,
                                         .kind = Kind::length,
-                                        .help = "The cell with the greatest width across that line"};
+                                        .help =
+                                            "Greatest width across that line: a cell, a number or a formula"};
 
 } // namespace
 
@@ -39,15 +40,16 @@ Result<std::optional<Axes>> axes(std::span<const Argument> arguments, Unit assum
   if (!length) {
     return length.error();
   }
-  const auto width = number_in(width_parameter, arguments[1], assume);
+  const auto width = measure_in(width_parameter, arguments[1].cells.front(), assume);
   if (!width) {
     return width.error();
   }
-  if (!length.value() || !width.value()) {
+  const bool dry = length.value() && length.value()->si == 0;
+  if (!length.value() || (!width.value() && !dry)) {
     return std::optional<Axes>{};
   }
-  return std::optional{
-      Axes{{.value = length.value()->si, .uncertainty = 0}, {.value = width.value()->si, .uncertainty = 0}}};
+  return std::optional{Axes{{.value = length.value()->si, .uncertainty = 0},
+                            {.value = dry ? 0 : width.value()->si, .uncertainty = 0}}};
 }
 
 } // namespace wetspell

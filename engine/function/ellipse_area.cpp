@@ -30,7 +30,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   if (!area) {
     return area.error();
   }
-  return Value{Cell::of_number(from_si(area.value().value, unit_or(arguments[3], area_unit_beside(unit))))};
+  return number_value(from_si(area.value().value, unit_or(arguments[3], area_unit_beside(unit))));
 }
 
 } // namespace
@@ -46,7 +46,9 @@ FunctionSpec ellipse_area_function() {
                                      .kind = Kind::area,
                                      .help = "Unit in which the area is given",
                                      .standard = "sq ft, or sq m beside metric lengths"}),
-      .blanks = "A blank length or width gives a blank.",
+      .blanks = "A blank length gives a blank. So does a blank width, and a width of 0, which Calc cannot "
+                "tell from it; "
+                "but a length of 0 is a dry pool, whatever its width.",
       .errors = axes_errors(),
       .examples = {{.cells = {{"A1", "20"}, {"B1", "10"}},
                     .formula = "POOL.ELLIPSEAREA(A1;B1)",

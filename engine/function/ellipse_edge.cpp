@@ -18,7 +18,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   if (!edge) {
     return edge.error();
   }
-  return Value{Cell::of_number(from_si(edge.value().value, unit_or(arguments[3], unit)))};
+  return number_value(from_si(edge.value().value, unit_or(arguments[3], unit)));
 }
 
 } // namespace
@@ -34,7 +34,9 @@ FunctionSpec ellipse_edge_function() {
                                      .kind = Kind::length,
                                      .help = "Unit in which the edge is given",
                                      .standard = "the unit of length and width"}),
-      .blanks = "A blank length or width gives a blank.",
+      .blanks = "A blank length gives a blank. So does a blank width, and a width of 0, which Calc cannot "
+                "tell from it; "
+                "but a length of 0 is a dry pool, whatever its width.",
       .errors = axes_errors(),
       .examples = {{.cells = {{"A1", "20"}, {"B1", "10"}},
                     .formula = "POOL.ELLIPSEEDGE(A1;B1)",

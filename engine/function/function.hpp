@@ -21,6 +21,7 @@ namespace wetspell {
 enum class Takes : std::uint8_t {
   reading,  ///< a cell that somebody typed into; over a range the function answers cell by cell
   readings, ///< the cells of one set of readings, blanks among them
+  measure,  ///< what cannot be zero, in a cell or in the formula itself: zero is taken for blank
   rows,     ///< a rectangle of cells
   formula,  ///< a cell that holds a formula
   unit,     ///< optional word for a unit of `kind`

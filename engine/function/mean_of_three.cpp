@@ -15,7 +15,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   if (!readings.value()) {
     return Value{};
   }
-  return Value{Cell::of_number(from_si(readings.value()->mean, result))};
+  return number_value(from_si(readings.value()->mean, result));
 }
 
 } // namespace

@@ -9,9 +9,9 @@ namespace {
 
 constexpr ParameterSpec course_parameter{
     .name = "course",
-    .takes = Takes::readings,
+    .takes = Takes::measure,
     .kind = Kind::length,
-    .help = "The cell with the taped length of the course, or one such cell for each walk"};
+    .help = "Taped length of the course: a cell or a number, or a range with one cell for each walk"};
 constexpr ParameterSpec counts_parameter{
     .name = "counts",
     .takes = Takes::readings,
@@ -65,7 +65,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
     if (!count.value()) {
       continue;
     }
-    const auto course = number_in(course_parameter, courses.cells[courses.single() ? 0 : i], unit);
+    const auto course = measure_in(course_parameter, courses.cells[courses.single() ? 0 : i], unit);
     if (!course) {
       return course.error();
     }
@@ -82,7 +82,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   if (!pace) {
     return pace.error();
   }
-  return Value{Cell::of_number(from_si(pace.value().pace.value, unit_or(arguments[4], unit)))};
+  return number_value(from_si(pace.value().pace.value, unit_or(arguments[4], unit)));
 }
 
 } // namespace

@@ -14,9 +14,9 @@ constexpr ParameterSpec walked_parameter{
     .help = "The cell with the count, such as 12 or \"25 steps\"; a taped length such as \"40 ft\" passes"};
 constexpr ParameterSpec pace_parameter{
     .name = "pace",
-    .takes = Takes::reading,
+    .takes = Takes::measure,
     .kind = Kind::length,
-    .help = "The cell with the length of the person's pace (two steps), as POOL.PACE gives it"};
+    .help = "Length of the person's pace (two steps), as POOL.PACE gives it: a cell, a number or a formula"};
 constexpr ParameterSpec counted_parameter{.name = "counted",
                                           .takes = Takes::word,
                                           .help = "What a bare number counts: \"paces\" or \"steps\"",
@@ -40,12 +40,12 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
     return Value{};
   }
   if (line.has_value()) {
-    return Value{Cell::of_number(in_unit(line, result))};
+    return number_value(in_unit(line, result));
   }
   if (line.status != Status::paces && line.status != Status::steps) {
     return refusal::not_one_number(walked_parameter, walked, line, Kind::length);
   }
-  const auto pace = number_in(pace_parameter, arguments[1], unit);
+  const auto pace = measure_in(pace_parameter, arguments[1].cells.front(), unit);
   if (!pace) {
     return pace.error();
   }
@@ -59,7 +59,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   if (!length) {
     return length.error();
   }
-  return Value{Cell::of_number(from_si(length.value().value, result))};
+  return number_value(from_si(length.value().value, result));
 }
 
 } // namespace

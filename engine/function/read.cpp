@@ -82,9 +82,9 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
     return Value{};
   }
   if (result.value() == Unit::none) {
-    return Value{Cell::of_number(quantity.value()->si)};
+    return number_value(quantity.value()->si);
   }
-  return Value{Cell::of_number(in_unit(*quantity.value(), result.value()))};
+  return number_value(in_unit(*quantity.value(), result.value()));
 }
 
 } // namespace

@@ -85,6 +85,11 @@ Problem not_a_word(const ParameterSpec& parameter, const Cell& cell, std::string
   return bad(fmt::format("\"{}\" must be one of these: {}; got {}.", parameter.name, allowed, quoted(cell)));
 }
 
+Problem too_large(const ParameterSpec& parameter, const Cell& cell, double limit) {
+  return bad(fmt::format("\"{}\" reads {}; it must be below {}, and so large a number may be a date.",
+                         parameter.name, quoted(cell), limit));
+}
+
 Problem not_a_table(const ParameterSpec& parameter) {
   return bad(fmt::format("\"{}\" must be a range of cells: {}.", parameter.name, parameter.help));
 }

@@ -14,6 +14,7 @@ Problem ranges_differ(const ParameterSpec& one, const Argument& first, const Par
 Problem error_in_cell(const ParameterSpec& parameter, const Cell& cell);
 Problem not_a_unit(const ParameterSpec& parameter, const Cell& cell);
 Problem not_a_word(const ParameterSpec& parameter, const Cell& cell, std::string_view allowed);
+Problem too_large(const ParameterSpec& parameter, const Cell& cell, double limit);
 Problem not_a_table(const ParameterSpec& parameter);
 /// Something typed that is not the one number needed; says what was read and why it cannot be used.
 Problem not_one_number(const ParameterSpec& parameter, const Cell& cell, const Quantity& quantity, Kind kind);

@@ -24,6 +24,17 @@ Table table_from(const std::string& sheet, const Argument& argument) {
   return table;
 }
 
+Table visits_table(const Argument& headings, const Argument& rows) {
+  Table table({.sheet = std::string(spec(TableKind::visits).sheet)}, rows.rows + 1, rows.columns);
+  for (std::size_t column = 0; column < rows.columns; ++column) {
+    table.at(0, column) = headings.cells[column];
+  }
+  for (std::size_t i = 0; i < rows.cells.size(); ++i) {
+    table.at(1 + i / rows.columns, i % rows.columns) = rows.cells[i];
+  }
+  return table;
+}
+
 /// Beside a formula a date arrives as its number. In a table of settings no other number is that large.
 void dates_of_settings(Table& table) {
   if (table.rows() == 0 || to_text(table.at(0, 0)) != spec(Field::setting_label).heading) {
@@ -89,12 +100,8 @@ Result<Season> season_of(std::span<const Argument> arguments) {
                    fmt::format("\"headings\" is {} columns wide and \"rows\" {}; they must be alike.",
                                headings.columns, rows.columns)};
   }
-  const std::string visits{spec(TableKind::visits).sheet};
-  Argument both = headings;
-  both.rows += rows.rows;
-  both.cells.insert(both.cells.end(), rows.cells.begin(), rows.cells.end());
   std::vector<Table> sheets;
-  sheets.push_back(table_from(visits, both));
+  sheets.push_back(visits_table(headings, rows));
   for (const Argument& argument : arguments.subspan(2)) {
     if (argument.blank() || (argument.single() && argument.cells.front() == Cell::of_number(0))) {
       continue;

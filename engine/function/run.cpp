@@ -65,11 +65,17 @@ std::optional<Problem> wrong(const ParameterSpec& parameter, const Argument& arg
     return argument.single() ? std::nullopt : std::optional{refusal::one_cell_expected(parameter, argument)};
   case Takes::reading:
   case Takes::readings:
+  case Takes::measure:
   case Takes::rows:
   case Takes::values:
     break;
   }
   return std::nullopt;
+}
+
+/// Over ranges of these a function is evaluated cell by cell.
+bool walked_over(const ParameterSpec& parameter) {
+  return parameter.takes == Takes::reading || parameter.takes == Takes::measure;
 }
 
 /// The size of the rectangle over which a function is evaluated cell by cell: that of its readings.
@@ -83,7 +89,7 @@ Result<Extent> extent_of(const FunctionSpec& function, std::span<const Argument>
   for (std::size_t i = 0; i < arguments.size(); ++i) {
     const ParameterSpec& parameter = parameter_of(function, i);
     const Argument& argument = arguments[i];
-    if (parameter.takes != Takes::reading || argument.single()) {
+    if (!walked_over(parameter) || !argument.given || argument.single()) {
       continue;
     }
     if (extent.argument &&
@@ -100,7 +106,7 @@ Result<Value> over_range(const FunctionSpec& function, std::span<const Argument>
   std::vector<Argument> one(arguments.begin(), arguments.end());
   std::vector<std::size_t> walked;
   for (std::size_t i = 0; i < arguments.size(); ++i) {
-    if (parameter_of(function, i).takes == Takes::reading && !arguments[i].single()) {
+    if (walked_over(parameter_of(function, i)) && arguments[i].given && !arguments[i].single()) {
       walked.push_back(i);
       one[i] = Argument::of({});
     }

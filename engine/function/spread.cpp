@@ -18,7 +18,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   if (readings.value()->read < 2) {
     return Problem{ProblemKind::not_enough, "a spread needs two readings, and only one was taken."};
   }
-  return Value{Cell::of_number(difference_from_si(readings.value()->spread, result))};
+  return number_value(difference_from_si(readings.value()->spread, result));
 }
 
 std::vector<ErrorSpec> errors() {

@@ -19,8 +19,8 @@ TEST(Run, refuses_what_is_missing_or_too_much) {
   const std::vector<Argument> one{Argument::of(Cell::of_number(20))};
   const auto missing = run(function, one);
   ASSERT_FALSE(missing);
-  EXPECT_EQ(missing.error().text,
-            "POOL.ELLIPSEAREA: \"width\" is missing: The cell with the greatest width across that line.");
+  EXPECT_EQ(missing.error().text, "POOL.ELLIPSEAREA: \"width\" is missing: Greatest width across that line: "
+                                  "a cell, a number or a formula.");
   const std::vector<Argument> five(5, Argument::of(Cell::of_number(20)));
   const auto many = run(function, five);
   ASSERT_FALSE(many);
@@ -79,6 +79,21 @@ TEST(Run, a_blank_option_is_an_option_left_out) {
   EXPECT_EQ(sheet.shown("POOL.DEPTHCLASS(A1;B1;C1)"), "over 24 to 36 in");
   EXPECT_EQ(sheet.shown("POOL.DEPTHCLASS(A1;;)"), "over 24 to 36 in");
   EXPECT_EQ(sheet.shown("POOL.READ(A1;\"depth\";B1;\"cm\")"), "63.5");
+}
+
+TEST(Run, what_cannot_be_zero_takes_zero_for_blank_and_no_dates) {
+  ExampleSheet sheet;
+  sheet.type("A1", "12");
+  EXPECT_EQ(sheet.shown("POOL.PACEDLENGTH(A1;2)"), "24");
+  EXPECT_EQ(sheet.shown("POOL.PACEDLENGTH(A1;0)"), "#N/A");
+  EXPECT_EQ(sheet.shown("POOL.PACEDLENGTH(A1;B1)"), "#N/A");
+  EXPECT_EQ(sheet.shown("POOL.ELLIPSEAREA(A1;B1)"), "");
+  EXPECT_EQ(
+      words(sheet, "POOL.PACEDLENGTH(A1;45366)"),
+      "POOL.PACEDLENGTH: \"pace\" reads \"45366\"; it must be below 20000, and so large a number may be a "
+      "date.");
+  sheet.type("A1", "0");
+  EXPECT_EQ(sheet.shown("POOL.ELLIPSEAREA(A1;B1)"), "0");
 }
 
 TEST(Run, answers_cell_by_cell_over_a_range) {
