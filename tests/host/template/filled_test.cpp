@@ -1,0 +1,172 @@
+// The template filled as volunteers would, in both systems of units; expected values are worked out here.
+
+#include "template/workbook_file.hpp"
+
+#include <com/sun/star/table/XColumnRowRange.hpp>
+
+#include <gmock/gmock.h>
+
+#include <cmath>
+#include <numbers>
+
+namespace wetspell::host {
+namespace {
+
+using ::testing::HasSubstr;
+
+/// Edge of an ellipse by adding up chords: no formula of the engine's.
+double chords(double length, double width) {
+  constexpr int parts = 200000;
+  double sum = 0;
+  const auto x = [&](int i) { return length / 2 * std::cos(2 * std::numbers::pi * i / parts); };
+  const auto y = [&](int i) { return width / 2 * std::sin(2 * std::numbers::pi * i / parts); };
+  for (int i = 0; i < parts; ++i)
+    sum += std::hypot(x(i + 1) - x(i), y(i + 1) - y(i));
+  return sum;
+}
+
+void fillCommon(const driver::Document& document) {
+  document.type(valueOf(Setting::season_year), "2026");
+  document.type(valueOf(Setting::today), "2026-09-01");
+  document.type(at(Field::pool_code, 0), "B07");
+  document.type(at(Field::person_code, 0), "KL");
+  document.type(at(Field::person_code, 1), "RW");
+  document.type(at(Field::person_counts, 1), "paces");
+  document.type(at(Field::person_run_1, 1), "19.5");
+  document.type(at(Field::person_run_2, 1), "20");
+  document.type(at(Field::person_run_3, 1), "19");
+  document.type(at(Field::visit_pool, 0), "B07");
+  document.type(at(Field::visit_date, 0), "2026-04-18");
+  document.type(at(Field::visit_person, 0), "RW");
+  document.type(at(Field::visit_water, 0), "standing water");
+  document.type(at(Field::visit_fill, 0), "74.6");
+  document.type(at(Field::visit_length, 0), "12.5");
+  document.type(at(Field::visit_width, 0), "6 paces");
+  document.type(at(Field::visit_size_tool, 0), "paces");
+}
+
+class Filled : public ::testing::Test {
+protected:
+  driver::Document document = opened(office());
+
+  void expectNear(Field field, double wanted, std::size_t row = 0) const {
+    const auto cell = document.read(at(field, row));
+    EXPECT_EQ(cell.error, 0) << spec(field).heading << ": " << cell.text;
+    EXPECT_NEAR(cell.value, wanted, 1e-6 * std::abs(wanted)) << spec(field).heading << ": " << cell.text;
+  }
+  [[nodiscard]] std::string shown(Field field, std::size_t row = 0) const {
+    return document.read(at(field, row)).text;
+  }
+};
+
+TEST_F(Filled, InUsCustomaryUnits) {
+  fillCommon(document);
+  document.type(at(Field::person_course, 1), "100");
+  document.type(at(Field::visit_temperature_1, 0), "52.5");
+  document.type(at(Field::visit_temperature_2, 0), "11 °C"); // 51.8 °F
+  document.type(at(Field::visit_temperature_3, 0), "53");
+  document.setText(at(Field::visit_depth, 0), "2' 1\"");
+  expectNear(Field::visit_mean, (52.5 + 51.8 + 53) / 3);
+  expectNear(Field::visit_spread, 53 - 51.8);
+  expectNear(Field::visit_depth_read, 25);
+  EXPECT_EQ(shown(Field::visit_depth_class_read), "over 24 to 36 in");
+  EXPECT_EQ(shown(Field::visit_fill_class_read), "50 to 74 %");
+  const double pace = 300 / (19.5 + 20 + 19); // three times the course over all paces
+  expectNear(Field::person_pace, pace, 1);
+  const double length = 12.5 * pace, width = 6 * pace;
+  expectNear(Field::visit_length_read, length);
+  expectNear(Field::visit_width_read, width);
+  expectNear(Field::visit_area, std::numbers::pi / 4 * length * width);
+  expectNear(Field::visit_edge, chords(length, width));
+}
+
+TEST_F(Filled, InMetricUnits) {
+  document.setText(valueOf(Setting::unit_system), "metric");
+  fillCommon(document);
+  document.type(at(Field::person_course, 1), "30");
+  document.type(at(Field::visit_temperature_1, 0), "11.4");
+  document.type(at(Field::visit_temperature_2, 0), "50 °F"); // 10 °C
+  document.type(at(Field::visit_depth, 0), "91.44");         // 36 in, on a limit
+  expectNear(Field::visit_mean, (11.4 + 10) / 2);
+  expectNear(Field::visit_spread, 1.4);
+  expectNear(Field::visit_depth_read, 91.44);
+  EXPECT_EQ(shown(Field::visit_depth_class_read), "over 24 to 36 in");
+  const double pace = 90 / (19.5 + 20 + 19);
+  expectNear(Field::visit_length_read, 12.5 * pace);
+  expectNear(Field::visit_area, std::numbers::pi / 4 * 12.5 * pace * 6 * pace);
+}
+
+TEST_F(Filled, TellsBlankFromZeroAndDry) {
+  document.type(at(Field::visit_pool, 0), "B07");
+  EXPECT_EQ(shown(Field::visit_depth_read), "");
+  EXPECT_EQ(shown(Field::visit_depth_class_read), "");
+  EXPECT_EQ(shown(Field::visit_fill_class_read), "");
+  document.type(at(Field::visit_water, 0), "no standing water");
+  EXPECT_EQ(shown(Field::visit_depth_read), "0.0");
+  EXPECT_EQ(shown(Field::visit_depth_class_read), "no standing water");
+  document.type(at(Field::visit_fill, 0), "0");
+  EXPECT_EQ(shown(Field::visit_fill_class_read), "0 to 24 %");
+}
+
+TEST_F(Filled, SaysInWordsWhatIsNoNumber) {
+  document.type(at(Field::visit_pool, 0), "B07");
+  document.setText(at(Field::visit_depth, 0), "over 48 in");
+  EXPECT_EQ(shown(Field::visit_depth_read), "no one number");
+  EXPECT_EQ(shown(Field::visit_depth_class_read), "over 48 in");
+  document.type(at(Field::visit_length, 0), "12");
+  document.type(at(Field::visit_width, 0), "6");
+  document.type(at(Field::visit_size_tool, 0), "paces");
+  EXPECT_EQ(shown(Field::visit_length_read), "no pace known");
+  EXPECT_EQ(shown(Field::visit_area), "");
+  EXPECT_EQ(errorsIn(document), "");
+}
+
+TEST_F(Filled, GivesThePaceAnUncertainty) {
+  fillCommon(document);
+  document.type(at(Field::person_course, 1), "100");
+  const double counts[] = {19.5, 20, 19}, mean = 19.5;
+  double squares = 0;
+  for (const double count : counts)
+    squares += (count - mean) * (count - mean);
+  const double scatter = std::sqrt(squares / 2 / 3) / mean; // GUM 4.2.3, relative
+  const double rounding =
+      std::sqrt(3) * 0.5 / std::sqrt(3) / 58.5; // three counts, each to half a count: GUM 4.3.7
+  expectNear(Field::person_pace_uncertainty, 300 / 58.5 * std::hypot(scatter, rounding), 1);
+}
+
+TEST_F(Filled, SaysAtOnceWhatIsDoubtful) {
+  fillCommon(document);
+  document.type(at(Field::person_course, 1), "100");
+  document.type(at(Field::visit_pool, 1), "B70");
+  EXPECT_EQ(document.read("Visits.A5").text, "look again");
+  EXPECT_THAT(shown(Field::visit_doubts, 1), HasSubstr("B70"));
+  EXPECT_THAT(document.read(seasonBanner).text, HasSubstr("Visits: 2 typed"));
+  document.type(at(Field::visit_pool, 1), "");
+  EXPECT_EQ(document.read("Visits.A5").text, "");
+}
+
+TEST_F(Filled, StaysRightWhenStoredAndOpened) {
+  fillCommon(document);
+  document.type(at(Field::person_course, 1), "100");
+  document.setText(at(Field::visit_depth, 0), "2' 1\"");
+  const std::string before = document.dump("Visits.A1:AN6");
+  for (const char* ending : {".ods", ".fods", ".xlsx"}) {
+    const auto again = reopened(document, ending);
+    EXPECT_EQ(again.dump("Visits.A1:AN6"), before) << ending;
+    EXPECT_EQ(errorsIn(again), "") << ending;
+  }
+}
+
+TEST_F(Filled, FollowsRowsThatAreMoved) {
+  fillCommon(document);
+  document.type(at(Field::visit_pool, 2), "B07");
+  document.setText(at(Field::visit_depth, 2), "64 cm");
+  const auto rows =
+      css::uno::Reference<css::table::XColumnRowRange>(document.sheet("Visits"), css::uno::UNO_QUERY_THROW)
+          ->getRows();
+  rows->insertByIndex(4, 1);
+  expectNear(Field::visit_depth_read, 64 / 2.54, 3);
+}
+
+} // namespace
+} // namespace wetspell::host

@@ -1,0 +1,2 @@
+target_sources(test_host_template PRIVATE ${CMAKE_CURRENT_LIST_DIR}/workbook_file.cpp)
+target_link_libraries(test_host_template PRIVATE wetspell_workbook)
