@@ -3,6 +3,7 @@
 #include "formula.hpp"
 #include "layout.hpp"
 #include "limit_cells.hpp"
+#include "names.hpp"
 
 #include <fmt/format.h>
 
@@ -20,8 +21,8 @@ std::string text_or(const std::string& cell, const std::string& test) {
   return formula_condition(fmt::format("OR(ISTEXT({0});{1})", cell, test));
 }
 
-std::string one_of_range(const std::string& range) {
-  return fmt::format("of:cell-content-is-in-list([{}])", range);
+std::string one_of_offered(Field field) {
+  return fmt::format("of:cell-content-is-in-list({})", offered_name(field));
 }
 
 std::string one_of(const std::vector<std::string>& words) {
@@ -112,23 +113,19 @@ EntryCheck entry_check(const FieldSpec& field, const Filling& filling) {
     return check;
   switch (field.type) {
   case FieldType::pool_ref:
-    let_choose(check, one_of_range(filling.range(Field::pool_code)), other_table(field, Field::pool_code));
+    let_choose(check, one_of_offered(Field::pool_code), other_table(field, Field::pool_code));
     break;
   case FieldType::person_ref:
-    let_choose(check, one_of_range(filling.range(Field::person_code)),
-               other_table(field, Field::person_code));
+    let_choose(check, one_of_offered(Field::person_code), other_table(field, Field::person_code));
     break;
   case FieldType::species_ref:
-    let_choose(check, one_of_range(filling.range(Field::species_name)),
-               other_table(field, Field::species_name));
+    let_choose(check, one_of_offered(Field::species_name), other_table(field, Field::species_name));
     break;
   case FieldType::depth_class:
-    let_choose(check, one_of_range(filling.range(Field::depth_class_label)),
-               other_table(field, Field::depth_class_label));
+    let_choose(check, one_of_offered(Field::depth_class_label), other_table(field, Field::depth_class_label));
     break;
   case FieldType::fill_class:
-    let_choose(check, one_of_range(filling.range(Field::fill_class_label)),
-               other_table(field, Field::fill_class_label));
+    let_choose(check, one_of_offered(Field::fill_class_label), other_table(field, Field::fill_class_label));
     break;
   case FieldType::choice: {
     std::vector<std::string> words;

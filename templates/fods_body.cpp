@@ -184,12 +184,15 @@ void write_entries(Xml& xml, const Workbook& workbook) {
 
 void write_names(Xml& xml, const Workbook& workbook) {
   xml.open("table:named-expressions");
-  for (const Name& name : workbook.names)
-    xml.open("table:named-range")
+  for (const Name& name : workbook.names) {
+    const bool range = name.expression.empty();
+    xml.open(range ? "table:named-range" : "table:named-expression")
         .attribute("table:name", name.name)
         .attribute("table:base-cell-address", name.range.substr(0, name.range.find(':')))
-        .attribute("table:cell-range-address", name.range)
+        .attribute(range ? "table:cell-range-address" : "table:expression",
+                   range ? name.range : "of:" + name.expression)
         .close();
+  }
   xml.close();
 }
 

@@ -79,9 +79,11 @@ struct EntryCheck {
   std::string refusal; ///< what is said when the condition does not hold
 };
 
+/// A name for cells, or for a formula that gives cells.
 struct Name {
   std::string name;
-  std::string range; ///< "$Start.$C$12"
+  std::string range;        ///< "$Start.$C$12"; for a formula the cell it is relative to
+  std::string expression{}; ///< OpenFormula; empty: the name stands for the range
 };
 
 struct Workbook {

@@ -3,6 +3,7 @@
 #include "entry.hpp"
 #include "formula.hpp"
 #include "layout.hpp"
+#include "species_sheet.hpp"
 
 #include <fmt/format.h>
 
@@ -18,10 +19,11 @@ constexpr std::array<std::pair<Setting, std::string_view>, 4> units_in_use{{
     {Setting::area_unit, "unit_area"},
 }};
 
-constexpr std::array looked_into{
-    Field::pool_code,    Field::person_code,       Field::person_pace,      Field::person_counts,
-    Field::species_name, Field::depth_class_label, Field::fill_class_label,
-};
+constexpr std::array looked_into{Field::person_code, Field::person_pace, Field::person_counts,
+                                 Field::depth_class_label};
+
+constexpr std::array offered{Field::pool_code, Field::person_code, Field::species_name,
+                             Field::depth_class_label, Field::fill_class_label};
 
 /// Columns that the start page counts. Rows that are added below the ready ones are counted too.
 constexpr std::array counted{Field::visit_pool, Field::visit_doubts, Field::finding_level,
@@ -40,7 +42,27 @@ std::string with_headings(TableKind table, const Filling& filling) {
                      column_of(all.back().field), where.heading_row + filling.ready(table));
 }
 
+/// The cells that a drop-down takes its words from. An animal has a row for every form, and is offered once:
+/// the sheet of species has a column for that.
+std::string offered_cells(Field field, const Filling& filling) {
+  return field == Field::species_name ? animals_once(filling) : filling.range(field);
+}
+
+Name offered_words(Field field, const Filling& filling) {
+  const std::string cells = offered_cells(field, filling);
+  const std::string first = cells.substr(0, cells.find(':'));
+  const std::size_t above = layout(spec(field).table).heading_row + 1;
+  // Down to the last filled cell, blanks between others included; one cell when all are blank.
+  return {offered_name(field), first,
+          fmt::format("OFFSET([{0}];0;0;MAX(1;SUMPRODUCT(MAX(([{1}]<>\"\")*(ROW([{1}])-{2}))));1)", first,
+                      cells, above)};
+}
+
 } // namespace
+
+std::string offered_name(Field field) {
+  return "offered_" + column_name(field);
+}
 
 std::string column_name(Field field) {
   return fmt::format("{}_{}", spec(spec(field).table).name, spec(field).name);
@@ -59,6 +81,8 @@ std::vector<Name> names(const Filling& filling) {
     all.push_back({table_name(table), with_headings(table, filling)});
   for (const Field field : looked_into)
     all.push_back({column_name(field), filling.range(field)});
+  for (const Field field : offered)
+    all.push_back(offered_words(field, filling));
   for (const Field field : counted) {
     const TableKind table = spec(field).table;
     const std::size_t column = column_of(field);

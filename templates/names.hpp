@@ -12,6 +12,9 @@ namespace wetspell::workbook {
 /// "people_pace": the name of a field's cells.
 std::string column_name(Field field);
 
+/// "offered_pools_pool": what a drop-down offers, a field's cells down to the last one that is filled.
+std::string offered_name(Field field);
+
 std::vector<Name> names(const Filling& filling);
 
 /// "table_people": the name of a table with its headings, as the functions for rows take it.

@@ -100,6 +100,11 @@ SheetCell body_cell(const FieldSpec& field, std::size_t index, const Filling& fi
   return cell;
 }
 
+void add_room(Sheet& sheet, double width) {
+  sheet.columns.push_back({width});
+  sheet.print->last_column = sheet.columns.size() - 1;
+}
+
 Sheet record_sheet(TableKind table, std::string explanation, const Filling& filling,
                    const RowFormula& formula) {
   const TableSpec& what = spec(table);

@@ -24,6 +24,9 @@ SheetCell heading_cell(const FieldSpec& field);
 SheetCell body_cell(const FieldSpec& field, std::size_t index, const Filling& filling,
                     const RowFormula& formula);
 
+/// Room beside a narrow table, so that the line above it is printed in full.
+void add_room(Sheet& sheet, double width);
+
 Sheet record_sheet(TableKind table, std::string explanation, const Filling& filling,
                    const RowFormula& formula);
 

@@ -43,12 +43,6 @@ void add_filter(Sheet& sheet, TableKind table, const Filling& filling) {
       Range{0, where.heading_row, sheet.columns.size() - 1, where.heading_row + filling.ready(table)};
 }
 
-/// Room beside a narrow table, so that the line above it is printed in full.
-void add_room(Sheet& sheet, double width) {
-  sheet.columns.push_back({width});
-  sheet.print->last_column = sheet.columns.size() - 1;
-}
-
 } // namespace
 
 Sheet pools_sheet(const Filling& filling) {
@@ -127,16 +121,6 @@ Sheet findings_sheet(const Filling& filling) {
                   {fmt::format("{}={}", level, text_literal(name(Level::ask))), Look::level_ask},
                   {fmt::format("{}={}", level, text_literal(name(Level::note))), Look::level_note}};
   sheet.look_rules = {std::move(levels)};
-  return sheet;
-}
-
-Sheet species_sheet(const Filling& filling) {
-  Sheet sheet = record_sheet(
-      TableKind::species,
-      "A first list for woodland pools in the northeast of North America, from memory and without a "
-      "source: make it your own.",
-      filling, no_formula);
-  add_room(sheet, 9.0);
   return sheet;
 }
 
