@@ -3,6 +3,7 @@
 #include "measure/class_table.hpp"
 #include "quantity/unit.hpp"
 #include "season/settings.hpp"
+#include "table/day.hpp"
 
 #include <fmt/format.h>
 
@@ -224,8 +225,7 @@ std::vector<std::pair<Setting, Cell>> settings() {
 
 double serial_of(int day_of_year) {
   using namespace std::chrono;
-  const auto first = sys_days{year{season_year} / January / 1};
-  return static_cast<double>((first - sys_days{year{1899} / December / 30}).count() + day_of_year - 1);
+  return wetspell::serial_of(sys_days{year{season_year} / January / 1} + days{day_of_year - 1});
 }
 
 Cell written_depth(double metres, Hand hand) {

@@ -6,23 +6,17 @@
 #include "sheet/prepare_rows.hpp"
 #include "sheet/read_sheets.hpp"
 #include "sheet/undo_step.hpp"
+#include "table/day.hpp"
 
 #include <algorithm>
-#include <chrono>
 #include <set>
 
 namespace wetspell::addin {
 
 namespace {
 
-double today() {
-  using namespace std::chrono;
-  return static_cast<double>(
-      (floor<days>(system_clock::now()) - sys_days{year{1899} / December / 30}).count());
-}
-
 Season seasonOf(const SheetDocument& document) {
-  auto season = read_season(tablesOf(document), today());
+  auto season = read_season(tablesOf(document), serial_of_today());
   if (!season)
     refuse(season.error().text);
   return std::move(season).value();

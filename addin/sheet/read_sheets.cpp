@@ -2,6 +2,7 @@
 
 #include "base/text.hpp"
 #include "quantity/print.hpp"
+#include "table/day.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
@@ -111,7 +112,7 @@ double dayZero(const Reference<css::sheet::XSpreadsheetDocument>& document) {
   css::util::Date zero;
   Reference<css::beans::XPropertySet>(document, UNO_QUERY_THROW)->getPropertyValue("NullDate") >>= zero;
   const sys_days day{year{zero.Year} / month{zero.Month} / std::chrono::day{zero.Day}};
-  return static_cast<double>((day - sys_days{year{1899} / December / 30}).count());
+  return serial_of(day);
 }
 
 std::vector<Table> tablesOf(const Reference<css::sheet::XSpreadsheetDocument>& document) {

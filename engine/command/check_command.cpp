@@ -4,6 +4,7 @@
 #include "command/files.hpp"
 #include "command/options.hpp"
 #include "exchange/report.hpp"
+#include "table/day.hpp"
 
 #include <boost/process.hpp>
 #include <fmt/format.h>
@@ -42,7 +43,7 @@ Result<Checked> check_tables(const fs::path& path, const std::string& format, co
   auto tables = tables_at(path);
   if (!tables)
     return tables.error();
-  auto season = read_season(std::move(tables).value(), today());
+  auto season = read_season(std::move(tables).value(), serial_of_today());
   if (!season)
     return season.error();
   const auto answers = answers_in(season.value());

@@ -6,7 +6,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <chrono>
 #include <fstream>
 #include <sstream>
 
@@ -79,12 +78,6 @@ Result<std::vector<Table>> tables_at(const fs::path& path) {
 
 fs::path beside_program(std::string_view name) {
   return fs::path(boost::dll::program_location().string()).parent_path() / name;
-}
-
-double today() {
-  using namespace std::chrono;
-  const auto zero = sys_days{year{1899} / December / 30};
-  return static_cast<double>((floor<days>(system_clock::now()) - zero).count());
 }
 
 } // namespace wetspell::command

@@ -23,7 +23,4 @@ Result<std::vector<Table>> tables_at(const std::filesystem::path& path);
 /// A file that was built or installed beside this program.
 std::filesystem::path beside_program(std::string_view name);
 
-/// Today, in days since 1899-12-30, by the clock of this machine.
-double today();
-
 } // namespace wetspell::command

@@ -2,6 +2,7 @@
 #include "season/read_parts.hpp"
 #include "season/species.hpp"
 #include "season/words.hpp"
+#include "table/day.hpp"
 
 #include <fmt/format.h>
 
@@ -56,7 +57,7 @@ int day_from(const Cell& cell) {
     using namespace std::chrono;
     if (!(cell.number > 0 && cell.number < 2958466))
       return -1;
-    const year_month_day date{sys_days{year{1899} / December / 30} + days{static_cast<int>(cell.number)}};
+    const year_month_day date{day_zero + days{static_cast<int>(cell.number)}};
     return static_cast<int>(static_cast<unsigned>(date.month()) * 100 + static_cast<unsigned>(date.day()));
   }
   return day_of_year_from(to_text(cell));

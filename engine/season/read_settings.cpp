@@ -2,6 +2,7 @@
 #include "season/read_parts.hpp"
 #include "season/species.hpp"
 #include "season/words.hpp"
+#include "table/day.hpp"
 
 #include <fmt/format.h>
 
@@ -181,7 +182,7 @@ private:
                                 month{static_cast<unsigned>(of_year / 100)},
                                 std::chrono::day{static_cast<unsigned>(of_year % 100)}};
       if (date.ok())
-        return (sys_days{date} - sys_days{year{1899} / December / 30}).count();
+        return serial_of(sys_days{date});
     }
     remark(setting, "it is taken as blank");
     return std::nullopt;

@@ -1,5 +1,7 @@
 #include "table/cell.hpp"
 
+#include "table/day.hpp"
+
 #include <fmt/format.h>
 
 #include <chrono>
@@ -14,7 +16,7 @@ std::string date_text(double serial) {
   const double day = std::floor(serial);
   if (!(day > -693594 && day < 2958466)) // years 1 to 9999, the range of the format
     return fmt::format("{}", serial);
-  const year_month_day date{sys_days{year{1899} / December / 30} + days{static_cast<int>(day)}};
+  const year_month_day date{day_zero + days{static_cast<int>(day)}};
   const auto text = fmt::format("{:04}-{:02}-{:02}", static_cast<int>(date.year()),
                                 static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()));
   const int minutes = static_cast<int>(std::lround((serial - day) * 24 * 60));
