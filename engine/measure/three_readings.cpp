@@ -73,7 +73,10 @@ Result<ReadingsMean> mean_of_readings(std::span<const Quantity> readings) {
   found.mean = moments.mean;
   found.spread = several ? moments.largest - moments.smallest : std::numeric_limits<double>::quiet_NaN();
   found.deviation = several ? moments.deviation : std::numeric_limits<double>::quiet_NaN();
-  found.uncertainty = std::hypot(moments.mean_uncertainty, thermometer_uncertainty());
+  // Not std::hypot: temperatures are far from overflowing, and this is worked out for every visit.
+  const double scatter = moments.mean_uncertainty;
+  const double own = thermometer_uncertainty();
+  found.uncertainty = std::sqrt(scatter * scatter + own * own);
   return found;
 }
 

@@ -24,18 +24,23 @@ double rectangular(double half_width) {
   return half_width / std::numbers::sqrt3;
 }
 
+/// In quadrature. std::hypot guards against overflow, which no reading comes near, and takes several times as
+/// long.
+double both(double one, double other) {
+  return std::sqrt(one * one + other * other);
+}
+
 /// From the step of the last digit, and from "about".
 double reading_uncertainty(const Quantity& typed) {
   const double digit = rectangular(typed.resolution / 2.0);
-  return typed.status == Status::about ? std::hypot(digit, rectangular(share_about * std::abs(typed.si)))
-                                       : digit;
+  return typed.status == Status::about ? both(digit, rectangular(share_about * std::abs(typed.si))) : digit;
 }
 
 Measured depth_of(const Visit& visit) {
   const double depth = visit.depth.si;
   const double tool =
       visit.depth_tool.is(DepthTool::eye) ? rectangular(share_by_eye * depth) : rectangular(stick_half_width);
-  return {depth, std::hypot(reading_uncertainty(visit.depth), tool)};
+  return {depth, both(reading_uncertainty(visit.depth), tool)};
 }
 
 /// Whether a class can be asked for: something was typed that may have one.
@@ -73,11 +78,11 @@ double from_pace(const Season& season, const Visit& visit, const Quantity& typed
 }
 
 double correlation(const Season& season, const Visit& visit, const Measured& length, const Measured& width) {
-  const double both = length.uncertainty * width.uncertainty;
-  if (!(both > 0))
+  const double product = length.uncertainty * width.uncertainty;
+  if (!(product > 0))
     return 0;
   const double shared = from_pace(season, visit, visit.length) * from_pace(season, visit, visit.width);
-  return std::clamp(shared / both, 0.0, 1.0);
+  return std::clamp(shared / product, 0.0, 1.0);
 }
 
 /// Whether it is worth asking for a length: keeps rows without one from making a refusal in words.
@@ -192,7 +197,7 @@ Result<Measured> line_length(const Season& season, const Visit& visit, const Qua
   const double share = visit.size_tool.is(SizeTool::eye)     ? rectangular(share_by_eye)
                        : visit.size_tool.is(SizeTool::paces) ? paced_by_person
                                                              : taping;
-  return Measured{typed.si, std::hypot(reading_uncertainty(typed), share * typed.si)};
+  return Measured{typed.si, both(reading_uncertainty(typed), share * typed.si)};
 }
 
 DerivedVisit derive(const Season& season, const Visit& visit) {
@@ -214,13 +219,18 @@ DerivedVisit derive(const Season& season, const Visit& visit) {
   derived.length = optional_line(season, visit, visit.length);
   derived.width = optional_line(season, visit, visit.width);
   if (derived.length && derived.width) {
-    const double shared = correlation(season, visit, *derived.length, *derived.width);
-    if (const auto area = ellipse_area(*derived.length, *derived.width, shared))
+    derived.correlation = correlation(season, visit, *derived.length, *derived.width);
+    if (const auto area = ellipse_area(*derived.length, *derived.width, derived.correlation))
       derived.area = area.value();
-    if (const auto edge = ellipse_edge(*derived.length, *derived.width, shared))
-      derived.edge = edge.value();
   }
   return derived;
+}
+
+std::optional<Measured> edge_of(const DerivedVisit& derived) {
+  if (!derived.length || !derived.width)
+    return std::nullopt;
+  const auto edge = ellipse_edge(*derived.length, *derived.width, derived.correlation);
+  return edge ? std::optional(edge.value()) : std::nullopt;
 }
 
 Cell derived_cell(const Season& season, const DerivedVisit& derived, Field field) {
@@ -248,7 +258,7 @@ Cell derived_cell(const Season& season, const DerivedVisit& derived, Field field
   case Field::visit_area:
     return number_cell(derived.area, unit);
   case Field::visit_edge:
-    return number_cell(derived.edge, unit);
+    return number_cell(edge_of(derived), unit);
   default:
     return {};
   }

@@ -20,7 +20,7 @@ struct DerivedVisit {
   std::optional<Measured> length;         ///< by tape, or paces times the person's pace
   std::optional<Measured> width;
   std::optional<Measured> area;
-  std::optional<Measured> edge;
+  double correlation = 0; ///< of the errors of length and width
 };
 
 /// Uncertainties (standard, rectangular unless said otherwise, in quadrature after GUM 5.1.2; the half-widths
@@ -35,6 +35,10 @@ struct DerivedVisit {
 /// then not known, 0). The depth class follows from the depth; ranges and "over 48" have a class too.
 /// Area and edge: errors of length and width are correlated as far as one person's pace serves both.
 DerivedVisit derive(const Season& season, const Visit& visit);
+
+/// Length around the ellipse on length and width. Apart from the rest because no rule asks for it and it
+/// takes longer than all of them.
+std::optional<Measured> edge_of(const DerivedVisit& derived);
 
 /// How many paces or steps a length or width is, if it is a count: "12 paces", or a bare number where the
 /// visit says that its size was found by paces (then counted in the person's own way).
