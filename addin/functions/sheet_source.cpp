@@ -51,8 +51,9 @@ std::pair<rtl::OUString, rtl::OUString> parts(std::string_view reference) {
 /// Addresses and names as they are understood on the sheet of the formula.
 class SheetSource : public CellSource {
 public:
-  SheetSource(Reference<css::sheet::XSpreadsheetDocument> document, Reference<css::sheet::XSpreadsheet> sheet)
-      : document_(std::move(document)), sheet_(std::move(sheet)) {}
+  SheetSource(const Reference<css::sheet::XSpreadsheetDocument>& document,
+              const Reference<css::sheet::XSpreadsheet>& sheet)
+      : document_(document), sheet_(sheet) {}
 
   [[nodiscard]] std::optional<Block> find(std::string_view reference) const override {
     try {

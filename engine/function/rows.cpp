@@ -29,8 +29,10 @@ Table visits_table(const Argument& headings, const Argument& rows) {
   for (std::size_t column = 0; column < rows.columns; ++column) {
     table.at(0, column) = headings.cells[column];
   }
-  for (std::size_t i = 0; i < rows.cells.size(); ++i) {
-    table.at(1 + i / rows.columns, i % rows.columns) = rows.cells[i];
+  for (std::size_t row = 0; row < rows.rows; ++row) {
+    for (std::size_t column = 0; column < rows.columns; ++column) {
+      table.at(row + 1, column) = rows.cells[row * rows.columns + column];
+    }
   }
   return table;
 }

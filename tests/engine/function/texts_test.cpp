@@ -95,7 +95,7 @@ TEST(Texts, references_lead_somewhere) {
   }
 }
 
-TEST(Texts, every_declared_error_is_shown_by_an_example_or_can_be) {
+TEST(Texts, examples_say_what_they_show_and_no_undeclared_error) {
   for (const FunctionSpec& function : functions()) {
     for (const Example& example : function.examples) {
       EXPECT_FALSE(example.shows.empty()) << example.formula;

@@ -22,7 +22,7 @@ namespace wetspell::host {
 namespace {
 
 constexpr int rows = 10000;
-constexpr int rounds = 5;
+constexpr int rounds = 8;
 
 class Speed : public HostTest {
 protected:
