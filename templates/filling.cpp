@@ -70,7 +70,8 @@ std::size_t Filling::ready(TableKind kind) const {
 
 std::size_t Filling::printed(TableKind kind) const {
   const std::size_t least = std::min(layout(kind).printed_least, ready(kind));
-  return print_filled_only_ ? std::max(least, filled(kind)) : ready(kind);
+  // The check widens the print to what it writes.
+  return print_filled_only_ || kind == TableKind::findings ? std::max(least, filled(kind)) : ready(kind);
 }
 
 std::string Filling::range(Field field) const {

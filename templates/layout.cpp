@@ -157,7 +157,7 @@ FieldLayout layout(Field field) {
   case Field::finding_level:
     return {1.7, "What to look at"};
   case Field::finding_rule:
-    return {3.3, ""};
+    return {3.9, ""};
   case Field::finding_where:
     return {2.4, ""};
   case Field::finding_pool:

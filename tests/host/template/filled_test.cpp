@@ -2,7 +2,10 @@
 
 #include "template/workbook_file.hpp"
 
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/table/TableSortField.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
+#include <com/sun/star/util/XSortable.hpp>
 
 #include <gmock/gmock.h>
 
@@ -166,6 +169,43 @@ TEST_F(Filled, FollowsRowsThatAreMoved) {
           ->getRows();
   rows->insertByIndex(4, 1);
   expectNear(Field::visit_depth_read, 64 / 2.54, 3);
+}
+
+TEST_F(Filled, CanBeSorted) {
+  fillCommon(document);
+  document.type(at(Field::person_course, 1), "100");
+  document.setText(at(Field::visit_depth, 0), "2' 1\"");
+  document.type(at(Field::visit_pool, 1), "A03");
+  document.type(at(Field::visit_date, 1), "2026-04-17");
+  document.setText(at(Field::visit_depth, 1), "64 cm");
+  css::table::TableSortField byDate;
+  byDate.Field = 2;
+  byDate.IsAscending = true;
+  css::beans::PropertyValue fields;
+  fields.Name = "SortFields";
+  fields.Value <<= css::uno::Sequence<css::table::TableSortField>(&byDate, 1);
+  const css::uno::Reference<css::util::XSortable> rows(document.range("Visits.A4:AN503"),
+                                                       css::uno::UNO_QUERY_THROW);
+  rows->sort(css::uno::Sequence<css::beans::PropertyValue>(&fields, 1));
+  EXPECT_EQ(shown(Field::visit_pool, 0), "A03");
+  expectNear(Field::visit_depth_read, 64 / 2.54, 0);
+  EXPECT_EQ(shown(Field::visit_pool, 1), "B07");
+  expectNear(Field::visit_depth_read, 25, 1);
+  expectNear(Field::visit_length_read, 12.5 * 300 / 58.5, 1);
+}
+
+TEST(FilledElsewhere, InADecimalCommaLocale) {
+  driver::Office german(withExtension("de-DE"));
+  const auto document = opened(german);
+  document.setText(valueOf(Setting::unit_system), "metric");
+  document.type(at(Field::visit_pool, 0), "B07");
+  document.type(at(Field::visit_temperature_1, 0), "11,4");
+  document.setText(at(Field::visit_temperature_2, 0), "11,6 °C");
+  document.type(at(Field::visit_depth, 0), "63,5");
+  EXPECT_NEAR(document.read(at(Field::visit_mean, 0)).value, 11.5, 1e-9);
+  EXPECT_EQ(document.read(at(Field::visit_depth_read, 0)).text, "63,5");
+  EXPECT_EQ(document.read(at(Field::visit_depth_class_read, 0)).text, "over 24 to 36 in"); // 25 in
+  EXPECT_EQ(errorsIn(document), "");
 }
 
 } // namespace
