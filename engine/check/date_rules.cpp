@@ -18,11 +18,10 @@ Outcome date_missing(const SeasonView& view, const Visit& visit, Doubts& doubts)
     return Outcome::undecided;
   if (visit.date.status != Status::blank && visit.date.status != Status::missing)
     return Outcome::holds;
-  doubts.push_back(doubt(Field::visit_date,
-                         fmt::format("The visit to pool {} in row {} has no date.",
-                                     as_typed(view, Field::visit_pool, visit.row),
-                                     sheet_row(view, Field::visit_date, visit.row)),
-                         {Field::visit_pool, Field::visit_person}));
+  doubts.push_back(
+      doubt(Field::visit_date,
+            fmt::format("The visit to pool {} has no date.", as_typed(view, Field::visit_pool, visit.row)),
+            {Field::visit_pool, Field::visit_person}));
   return Outcome::fails;
 }
 

@@ -217,8 +217,7 @@ Outcome setting_whole(const SeasonView& view, const Visit& visit, Doubts& doubts
     return Outcome::holds;
   }
   doubts.push_back(doubt(lacking->field,
-                         fmt::format("In row {} {} is given as {}, but {} is blank.",
-                                     sheet_row(view, given->field, visit.row), heading(given->field),
+                         fmt::format("{} is given as {}, but {} is blank.", heading(given->field),
                                      as_typed(view, given->field, visit.row), heading(lacking->field)),
                          {given->field}));
   return Outcome::fails;

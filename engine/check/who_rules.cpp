@@ -21,9 +21,7 @@ Outcome pool_missing(const SeasonView& view, const Visit& visit, Doubts& doubts)
     return error_cell(view, Field::visit_pool, visit.row) ? Outcome::undecided : Outcome::holds;
   const std::string day =
       visit.date.typed() ? "dated " + as_typed(view, Field::visit_date, visit.row) : "without a date";
-  doubts.push_back(doubt(Field::visit_pool,
-                         fmt::format("The visit {} in row {} names no pool.", day,
-                                     sheet_row(view, Field::visit_pool, visit.row)),
+  doubts.push_back(doubt(Field::visit_pool, fmt::format("The visit {} names no pool.", day),
                          {Field::visit_date, Field::visit_person}));
   return Outcome::fails;
 }
@@ -51,8 +49,8 @@ Outcome person_missing(const SeasonView& view, const Visit& visit, Doubts& doubt
   if (visit.person.typed())
     return error_cell(view, Field::visit_person, visit.row) ? Outcome::undecided : Outcome::holds;
   doubts.push_back(doubt(Field::visit_person,
-                         fmt::format("The visit in row {} names no person, so nobody can be asked about it.",
-                                     sheet_row(view, Field::visit_person, visit.row)),
+                         fmt::format("The visit to pool {} names no person, so nobody can be asked about it.",
+                                     as_typed(view, Field::visit_pool, visit.row)),
                          {Field::visit_pool, Field::visit_date}));
   return Outcome::fails;
 }
