@@ -51,7 +51,9 @@ constexpr std::array<Caution, 7> cautions{{
     {"Land: go only where the owner has agreed (sheet Pools, column Permission), and by the way agreed on.",
      1},
     {"Turning back is always right. A blank row costs nothing; write in the notes why.", 1},
-    {"Nothing in this workbook is a legal wetland determination.", 1},
+    {"Local rules and licensed practice come first. Nothing in this workbook is a legal wetland "
+     "determination.",
+     1},
 }};
 
 SheetRow blank_row(double height) {
