@@ -30,6 +30,8 @@ std::span<const CommandSpec> commands() {
                   functions},
       CommandSpec{"fields", "fields [--format text|json|markdown]", "Lists the columns of all tables.",
                   fields},
+      CommandSpec{"limits", "limits [--format text|json|markdown]",
+                  "Lists the limits that the rules compare with.", limits},
   };
   return all;
 }
