@@ -28,8 +28,10 @@ public:
       : season_(season), options_(options), marks_(season) {
     for (const GivenAnswer& given : options.answers)
       answers_.insert_or_assign(given.key, &given);
-    report_.rows_checked =
-        season.pools.size() + season.people.size() + season.visits.size() + season.life.size();
+    // Pools and people that are only named in visits have no rows of their own.
+    report_.rows_checked = (season.where(TableKind::pools).found() ? season.pools.size() : 0) +
+                           (season.where(TableKind::people).found() ? season.people.size() : 0) +
+                           season.visits.size() + season.life.size();
     counts_.resize(rules().size());
   }
 
