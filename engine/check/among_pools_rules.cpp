@@ -19,26 +19,17 @@ constexpr double temperature_floor = 1.5; // °C: sun and shade, morning and aft
 constexpr double no_bound = std::numeric_limits<double>::infinity();
 
 /// Gathers one reading from every visit that has it; the others are undecided.
-template <class Read> PoolReadings gather(const SeasonView& view, Verdicts& verdicts, Read read) {
-  // First in the order of the rows, then pool by pool: visits are wide, and one walk over them is enough.
-  const std::size_t rows = view.season.visits.size();
-  std::vector<double> days(rows);
-  std::vector<double> values(rows, Quantity::no_value);
-  for (std::uint32_t index = 0; index < rows; ++index) {
-    days[index] = view.visit(index).date.si;
-    if (const std::optional<double> value = read(index)) {
-      values[index] = *value;
-    }
-  }
+PoolReadings gather(const SeasonView& view, Verdicts& verdicts, double Compared::*reading) {
   PoolReadings readings;
-  readings.all.reserve(rows);
+  readings.all.reserve(view.compared.size());
   readings.ends.reserve(view.pool_visits.size());
   for (const auto& visits : view.pool_visits) {
     for (const std::uint32_t index : visits) {
-      if (std::isnan(values[index])) {
+      const Compared& visit = view.compared[index];
+      if (std::isnan(visit.*reading)) {
         verdicts.undecided();
       } else {
-        readings.all.push_back({index, days[index], values[index]});
+        readings.all.push_back({index, visit.day, visit.*reading});
       }
     }
     readings.ends.push_back(readings.all.size());
@@ -51,15 +42,11 @@ FarTest far_test(const SeasonView& view, double floor, double lowest, double hig
   return {floor, lowest, highest, limits[Limit::neighbours_far], limits[Limit::neighbours_least]};
 }
 
-template <class Say> void put(const std::vector<Apart>& all, Verdicts& verdicts, Say say_it) {
-  for (const Apart& apart : all) {
-    if (apart.outcome == Outcome::fails) {
-      verdicts.fails(apart.visit, say_it(apart));
-    } else if (apart.outcome == Outcome::holds) {
-      verdicts.holds();
-    } else {
-      verdicts.undecided();
-    }
+template <class Say> void put(const Aparts& found, Verdicts& verdicts, Say say_it) {
+  verdicts.holds(found.holding);
+  verdicts.undecided(found.undecided);
+  for (const Apart& apart : found.failing) {
+    verdicts.fails(apart.visit, say_it(apart));
   }
 }
 
@@ -71,10 +58,9 @@ std::string moved(const SeasonView& view, Kind kind, double change) {
 }
 
 /// Depth or fill that went another way than in the other pools.
-template <class Read>
 void compare(const SeasonView& view, Verdicts& verdicts, Field field, Kind kind, std::vector<Field> behind,
-             const FarTest& test, Read read) {
-  const PoolReadings readings = gather(view, verdicts, read);
+             const FarTest& test, double Compared::*reading) {
+  const PoolReadings readings = gather(view, verdicts, reading);
   put(changes_apart(readings, test), verdicts, [&](const Apart& apart) {
     const bool later = view.visit(apart.other).date.si < view.visit(apart.visit).date.si;
     const std::uint32_t from = later ? apart.other : apart.visit;
@@ -82,9 +68,9 @@ void compare(const SeasonView& view, Verdicts& verdicts, Field field, Kind kind,
     Doubt found =
         doubt(field,
               fmt::format("{} went from {} on {} to {} on {}, but {} other pools {} in those days.",
-                          heading(field), say(view, kind, *read(from)), print_date(view.visit(from).date.si),
-                          say(view, kind, *read(to)), print_date(view.visit(to).date.si), apart.others,
-                          moved(view, kind, apart.usual)),
+                          heading(field), say(view, kind, view.compared[from].*reading),
+                          print_date(view.visit(from).date.si), say(view, kind, view.compared[to].*reading),
+                          print_date(view.visit(to).date.si), apart.others, moved(view, kind, apart.usual)),
               behind);
     found.other_row = apart.other;
     return found;
@@ -94,10 +80,7 @@ void compare(const SeasonView& view, Verdicts& verdicts, Field field, Kind kind,
 void depth_like_others(const SeasonView& view, Verdicts& verdicts) {
   compare(view, verdicts, Field::visit_depth, Kind::depth,
           {Field::visit_pool, Field::visit_date, Field::visit_water},
-          far_test(view, depth_floor, 0, no_bound), [&](std::uint32_t index) -> std::optional<double> {
-            const auto& depth = view.derived[index].depth;
-            return depth ? std::optional(depth->value) : std::nullopt;
-          });
+          far_test(view, depth_floor, 0, no_bound), &Compared::depth);
 }
 
 RuleSpec depth_unlike_others() {
@@ -117,10 +100,7 @@ RuleSpec depth_unlike_others() {
 
 void fill_like_others(const SeasonView& view, Verdicts& verdicts) {
   compare(view, verdicts, Field::visit_fill, Kind::percent, {Field::visit_pool, Field::visit_date},
-          far_test(view, fill_floor, 0, 1), [&](std::uint32_t index) -> std::optional<double> {
-            const Quantity& fill = view.visit(index).fill;
-            return fill.has_value() ? std::optional(fill.si) : std::nullopt;
-          });
+          far_test(view, fill_floor, 0, 1), &Compared::fill);
 }
 
 RuleSpec fill_unlike_others() {
@@ -138,17 +118,14 @@ RuleSpec fill_unlike_others() {
 }
 
 void temperature_like_others(const SeasonView& view, Verdicts& verdicts) {
-  const PoolReadings readings = gather(view, verdicts, [&](std::uint32_t index) -> std::optional<double> {
-    const auto& temperature = view.derived[index].temperature;
-    return temperature ? std::optional(temperature->mean) : std::nullopt;
-  });
+  const PoolReadings readings = gather(view, verdicts, &Compared::temperature);
   put(levels_apart(readings, far_test(view, temperature_floor, -no_bound, no_bound)), verdicts,
       [&](const Apart& apart) {
         return doubt(
             Field::visit_temperature_1,
             fmt::format("The mean of {} on {} is far from the {} of {} readings in other pools that day, "
                         "the day before and the day after.",
-                        say(view, Kind::temperature, view.derived[apart.visit].temperature->mean),
+                        say(view, Kind::temperature, view.compared[apart.visit].temperature),
                         print_date(view.visit(apart.visit).date.si),
                         say(view, Kind::temperature, apart.usual), apart.others),
             {Field::visit_pool, Field::visit_date, Field::visit_temperature_2, Field::visit_temperature_3});

@@ -30,14 +30,14 @@ public:
     if (all_.empty())
       return;
     centre_ = middle_day(all_);
+    start_ = std::floor(centre_) - half_span - longest_change;
     find_changes();
     find_usual_changes();
     find_deviations();
   }
 
-  std::vector<Apart> verdicts() const {
-    std::vector<Apart> list;
-    list.reserve(all_.size());
+  Aparts verdicts() const {
+    Aparts found;
     std::vector<char> odd(all_.size(), 0);
     for (const Change& change : changes_)
       if (too_far(change.to - 1, change.to, change.beyond, deviation_at(change.middle)))
@@ -46,15 +46,14 @@ public:
     for (std::size_t i = 0; i < all_.size(); ++i) {
       const Change* change = next < changes_.size() && changes_[next].to == i ? &changes_[next++] : nullptr;
       if (odd[i] != 0) {
-        list.push_back(apart(i));
+        found.failing.push_back(apart(i));
       } else if (!first_of_pool_[i]) {
         const bool known =
             change != nullptr && !std::isnan(change->beyond) && deviation_at(change->middle) > 0;
-        list.push_back(
-            {known ? Outcome::holds : Outcome::undecided, all_[i].visit, SeasonView::nowhere, 0, 0});
+        ++(known ? found.holding : found.undecided);
       }
     }
-    return list;
+    return found;
   }
 
 private:
@@ -91,8 +90,7 @@ private:
     width_ = std::max(1.0, std::floor(mean_days_ / bins_in_a_change)); // whole days
   }
 
-  [[nodiscard]] double start() const { return std::floor(centre_) - half_span - longest_change; }
-  [[nodiscard]] double position(double day) const { return (day - start()) / width_; }
+  [[nodiscard]] double position(double day) const { return (day - start_) / width_; }
 
   /// A bin counts for a change that runs over its centre.
   [[nodiscard]] std::size_t first_centre_after(double day) const {
@@ -181,7 +179,7 @@ private:
   }
 
   [[nodiscard]] std::size_t window(double day) const {
-    return 1 + static_cast<std::size_t>((day - start()) / window_);
+    return 1 + static_cast<std::size_t>((day - start_) / window_);
   }
   /// 0: too few changes in those days.
   [[nodiscard]] double deviation_at(double day) const { return deviations_[window(day)]; }
@@ -230,7 +228,7 @@ private:
     const std::size_t from = std::min(reading, other);
     const std::size_t to = std::max(reading, other);
     const auto bin = static_cast<std::size_t>(position((all_[from].day + all_[to].day) / 2));
-    return {Outcome::fails, all_[reading].visit, all_[other].visit, expected(from, to).value_or(0),
+    return {all_[reading].visit, all_[other].visit, expected(from, to).value_or(0),
             pools_[bin] - std::min<std::uint32_t>(pools_[bin], 1)};
   }
 
@@ -238,7 +236,7 @@ private:
   const FarTest& test_;
   std::vector<bool> first_of_pool_; ///< per reading, and one more at the end
   std::vector<Change> changes_;
-  double centre_ = 0, mean_days_ = 1, width_ = 1, window_ = window_least;
+  double centre_ = 0, start_ = 0, mean_days_ = 1, width_ = 1, window_ = window_least;
   std::vector<double> usual_, watched_; ///< sums over the days up to each bin's beginning
   std::vector<std::uint32_t> pools_;    ///< per bin: changes that run through it
   std::vector<double> deviations_;      ///< per window
@@ -246,8 +244,8 @@ private:
 
 } // namespace
 
-std::vector<Apart> changes_apart(const PoolReadings& readings, const FarTest& test) {
-  return readings.all.empty() ? std::vector<Apart>{} : Comparison(readings, test).verdicts();
+Aparts changes_apart(const PoolReadings& readings, const FarTest& test) {
+  return readings.all.empty() ? Aparts{} : Comparison(readings, test).verdicts();
 }
 
 namespace {
@@ -268,24 +266,23 @@ public:
     find_usual();
   }
 
-  /// The pool's own readings of those three days run from `first` to one before `last`.
-  Apart verdict(std::size_t reading, std::size_t first, std::size_t last) {
+  /// Judges one reading; the pool's own of those three days run from `first` to one before `last`.
+  void judge(std::size_t reading, std::size_t first, std::size_t last, Aparts& found) {
     const PoolReading& here = all_[reading];
     const Usual& usual = usual_[bin_of(here.day)];
     const std::size_t others = usual.readings - std::min(usual.readings, last - first);
-    Apart apart{Outcome::undecided, here.visit, SeasonView::nowhere, usual.median, others};
-    if (others == 0 || static_cast<double>(others) < test_.least)
-      return apart;
-    apart.outcome = Outcome::holds;
-    if (std::abs(here.value - usual.median) > test_.far * usual.deviation) {
-      apart.outcome = Outcome::fails;
-      gather(bin_of(here.day));
-      for (std::size_t own = first; own < last;
-           ++own) // what is said of the others leaves the pool itself out
-        values_.erase(std::find(values_.begin(), values_.end(), all_[own].value));
-      apart.usual = median_of(values_);
+    if (others == 0 || static_cast<double>(others) < test_.least) {
+      ++found.undecided;
+      return;
     }
-    return apart;
+    if (!(std::abs(here.value - usual.median) > test_.far * usual.deviation)) {
+      ++found.holding;
+      return;
+    }
+    gather(bin_of(here.day));
+    for (std::size_t own = first; own < last; ++own) // what is said of the others leaves the pool itself out
+      values_.erase(std::find(values_.begin(), values_.end(), all_[own].value));
+    found.failing.push_back({here.visit, SeasonView::nowhere, median_of(values_), others});
   }
 
 private:
@@ -326,12 +323,11 @@ private:
 
 } // namespace
 
-std::vector<Apart> levels_apart(const PoolReadings& readings, const FarTest& test) {
-  std::vector<Apart> list;
+Aparts levels_apart(const PoolReadings& readings, const FarTest& test) {
+  Aparts found;
   if (readings.all.empty())
-    return list;
+    return found;
   Levels levels(readings, test);
-  list.reserve(readings.all.size());
   std::size_t begin = 0;
   for (const std::size_t end : readings.ends) {
     std::size_t first = begin;
@@ -342,11 +338,11 @@ std::vector<Apart> levels_apart(const PoolReadings& readings, const FarTest& tes
         ++first;
       while (last < end && std::floor(readings.all[last].day) <= day + 1)
         ++last;
-      list.push_back(levels.verdict(i, first, last));
+      levels.judge(i, first, last, found);
     }
     begin = end;
   }
-  return list;
+  return found;
 }
 
 } // namespace wetspell

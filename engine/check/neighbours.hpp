@@ -29,9 +29,8 @@ struct FarTest {
   double least = 0;   ///< how many other pools there must be
 };
 
-/// What is to be said of one reading.
+/// A reading that is far from the others.
 struct Apart {
-  Outcome outcome = Outcome::undecided; ///< undecided: too few other pools, or nothing to compare with
   std::uint32_t visit = 0;
   std::uint32_t other =
       SeasonView::nowhere; ///< the visit it was compared with; nowhere: the others' readings
@@ -39,14 +38,21 @@ struct Apart {
   std::size_t others = 0;  ///< how many they are
 };
 
+/// One verdict a reading; only those that fail are listed, the others are counted.
+struct Aparts {
+  std::vector<Apart> failing;
+  std::size_t holding = 0;
+  std::size_t undecided = 0; ///< too few other pools, or nothing to compare with
+};
+
 /// Compares every change between two readings of a pool with what the others did in the same days. The
 /// changes a day of all pools that were between two visits on a day give that day's usual change; the usual
 /// change of a longer time is the sum over its days. One verdict for every reading after a pool's first;
 /// where one reading makes the changes before and after it far, that reading alone fails (it may be a pool's
 /// first). Cost: in proportion to the readings; where visits are far apart several days are taken together.
-std::vector<Apart> changes_apart(const PoolReadings& readings, const FarTest& test);
+Aparts changes_apart(const PoolReadings& readings, const FarTest& test);
 
 /// Compares every reading with those of other pools on the same day, the day before and the day after.
-std::vector<Apart> levels_apart(const PoolReadings& readings, const FarTest& test);
+Aparts levels_apart(const PoolReadings& readings, const FarTest& test);
 
 } // namespace wetspell

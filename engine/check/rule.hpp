@@ -63,6 +63,12 @@ struct Doubt {
 
 using Doubts = std::vector<Doubt>;
 
+/// What is compared from pool to pool, of one visit; in SI, not a number where it is not known. Apart from
+/// the records because these are looked at pool by pool, and records are wide.
+struct Compared {
+  double day, depth, fill, temperature;
+};
+
 /// Everything about the season that more than one rule needs, worked out once.
 struct SeasonView {
   const Season& season;
@@ -75,7 +81,8 @@ struct SeasonView {
       person_visits; ///< per person: visits with a readable date, in time order
 
   static constexpr std::uint32_t nowhere = 0xFFFFFFFF;
-  std::vector<Signs> signs; ///< per visit
+  std::vector<Signs> signs;       ///< per visit
+  std::vector<Compared> compared; ///< per visit
 
   std::vector<std::uint32_t> pool_twin, person_twin; ///< another row with the same code, or nowhere
   NearestWord pool_codes, person_codes;              ///< person: code 2i, name 2i + 1

@@ -77,6 +77,12 @@ OutOfLine line_of(double before, double now, double after) {
   return OutOfLine::no;
 }
 
+Compared compared_of(const Visit& visit, const DerivedVisit& derived) {
+  return {visit.date.si, derived.depth ? derived.depth->value : Quantity::no_value,
+          visit.fill.has_value() ? visit.fill.si : Quantity::no_value,
+          derived.temperature ? derived.temperature->mean : Quantity::no_value};
+}
+
 /// For each record another one with the same code (case and blanks aside), or nowhere.
 template <class Records> std::vector<std::uint32_t> twins(const Records& records) {
   std::vector<std::uint32_t> twin(records.size(), SeasonView::nowhere);
@@ -100,12 +106,14 @@ SeasonView::SeasonView(const Season& s) : season(s), span(season_span(s)) {
   std::vector<Timed> by_pool, by_person, life;
   derived.reserve(s.visits.size());
   signs.reserve(s.visits.size());
+  compared.reserve(s.visits.size());
   by_pool.reserve(s.visits.size());
   by_person.reserve(s.visits.size());
   for (std::uint32_t i = 0; i < s.visits.size(); ++i) {
     const Visit& v = s.visits[i];
     derived.push_back(derive(s, v));
     signs.push_back(signs_of_readings(s, v));
+    compared.push_back(compared_of(v, derived.back()));
     if (!v.date.has_value())
       continue;
     const double start = v.start.has_value() ? v.start.si : 0;

@@ -20,9 +20,10 @@ std::string with_unit(double value, Unit unit) {
   return sign.empty() ? in_words(value) : fmt::format("{} {}", in_words(value), sign);
 }
 
+constexpr double rounding = 1e-9; // relative; what the way from another unit may add
+
 /// The value, or the limit it misses by nothing but rounding on the way from another unit.
 double at_limit(const ClassTable& table, double value) {
-  constexpr double rounding = 1e-9;
   for (const ClassRow& row : table.rows) {
     for (const double limit : {row.low, row.high}) {
       if (std::isfinite(limit) && std::abs(value - limit) <= rounding * std::abs(limit)) {
@@ -53,6 +54,25 @@ Problem outside(const ClassTable& table, const std::string& read) {
   const std::string to = std::isfinite(top) ? with_unit(top, table.unit) : "the highest value";
   return bad_argument(fmt::format("The {} reads {}; no class holds that: the classes run from {} to {}.",
                                   table.name, read, from, to));
+}
+
+/// The class that a value lies well inside of, while it lies well outside of all others: nearly every value.
+/// What limits, rounding and classes that overlap are about is left to the full search.
+std::optional<std::size_t> well_inside(const ClassTable& table, double value) {
+  std::optional<std::size_t> found;
+  const double margin = 2 * rounding * std::abs(value);
+  for (std::size_t i = 0; i < table.rows.size(); ++i) {
+    const ClassRow& row = table.rows[i];
+    if (value > row.low + margin && value < row.high - margin) {
+      if (found) {
+        return std::nullopt;
+      }
+      found = i;
+    } else if (!(value < row.low - margin || value > row.high + margin)) {
+      return std::nullopt;
+    }
+  }
+  return found;
 }
 
 /// The value in the table's unit, or why it has none.
@@ -173,6 +193,9 @@ const ClassTable& default_fill_classes() {
 }
 
 Result<std::size_t> classify(const ClassTable& table, double value, Unit unit) {
+  if (const auto found = well_inside(table, convert(value, unit, table.unit))) {
+    return *found;
+  }
   const auto converted = in_table(table, value, unit);
   if (!converted) {
     return converted.error();

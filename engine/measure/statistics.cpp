@@ -16,12 +16,14 @@ namespace wetspell {
 
 namespace {
 
-/// A sum that carries what rounding drops (Neumaier's form of Kahan's summation).
+/// A sum that carries what rounding drops: each addition's exact error by Knuth's two-sum, which needs no
+/// comparison that a processor could guess wrongly.
 class CarefulSum {
 public:
   void add(double term) {
     const double next = sum_ + term;
-    carried_ += std::abs(sum_) >= std::abs(term) ? (sum_ - next) + term : (term - next) + sum_;
+    const double added = next - sum_;
+    carried_ += (sum_ - (next - added)) + (term - added);
     sum_ = next;
   }
   [[nodiscard]] double value() const { return sum_ + carried_; }
