@@ -1,7 +1,8 @@
 # The extension's library has to load into any office of its platform: it shows one symbol, so that nothing
 # of it can meet a symbol of the office, and needs nothing the office's machine might not have.
 cmake_minimum_required(VERSION 3.25)
-execute_process(COMMAND ${NM} -D --defined-only ${LIBRARY} OUTPUT_VARIABLE symbols COMMAND_ERROR_IS_FATAL ANY)
+# The linker may leave local entries in the table; only external ones can be bound by others.
+execute_process(COMMAND ${NM} -D --defined-only --extern-only ${LIBRARY} OUTPUT_VARIABLE symbols COMMAND_ERROR_IS_FATAL ANY)
 string(REGEX MATCHALL "[^\n]+" symbols "${symbols}")
 list(TRANSFORM symbols REPLACE "^[0-9a-f]+ [A-Za-z] " "")
 list(TRANSFORM symbols REPLACE "@@?.*$" "")

@@ -104,7 +104,8 @@ struct ProgressWindow::Window {
     dialog = css::awt::UnoControlDialog::create(context);
     dialog->setModel(Reference<css::awt::XControlModel>(model, UNO_QUERY_THROW));
     dialog->createPeer(toolkit, Reference<css::awt::XWindowPeer>(frame->getContainerWindow(), UNO_QUERY));
-    Reference<css::awt::XButton>(dialog->getControl("cancel"), UNO_QUERY_THROW)->addActionListener(cancel.get());
+    Reference<css::awt::XButton>(dialog->getControl("cancel"), UNO_QUERY_THROW)
+        ->addActionListener(cancel.get());
     dialog->setVisible(true);
   }
 };

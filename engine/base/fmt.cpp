@@ -1,5 +1,6 @@
-// {fmt} compiled once for the whole project. Debian ships it header-only or as a shared library: the first costs every
-// file that prints three seconds of compiling, the second could not go into a self-contained extension.
+// {fmt} compiled once for the whole project. Debian ships it header-only or as a shared library: the first
+// costs every file that prints three seconds of compiling, the second could not go into a self-contained
+// extension.
 #include <fmt/format-inl.h>
 
 FMT_BEGIN_NAMESPACE
@@ -12,7 +13,8 @@ template FMT_API auto locale_ref::get<std::locale>() const -> std::locale;
 template FMT_API auto thousands_sep_impl(locale_ref) -> thousands_sep_result<char>;
 template FMT_API auto decimal_point_impl(locale_ref) -> char;
 template FMT_API void buffer<char>::append(const char*, const char*);
-template FMT_API void vformat_to(buffer<char>&, string_view, basic_format_args<FMT_BUFFER_CONTEXT(char)>, locale_ref);
+template FMT_API void vformat_to(buffer<char>&, string_view, basic_format_args<FMT_BUFFER_CONTEXT(char)>,
+                                 locale_ref);
 
 } // namespace detail
 FMT_END_NAMESPACE
