@@ -93,11 +93,10 @@ Result<Score> score(std::string_view spoiled_csv, std::string_view findings_json
 }
 
 std::string in_words(const Score& score) {
-  std::string out = fmt::format("Of {} spoiled cells the check found {} and missed {}.\n"
-                                "It raised {} false alarms, {} other findings at the pool of a spoiled cell, "
-                                "pool, and {} plain notes.\n",
-                                score.spoiled, score.found, score.spoiled - score.found, score.false_alarms,
-                                score.echoes, score.notes);
+  std::string out = fmt::format(
+      "Of {} spoiled cells the check found {} and missed {}.\n"
+      "It raised {} false alarms, {} other findings at pools with a spoiled cell, and {} plain notes.\n",
+      score.spoiled, score.found, score.spoiled - score.found, score.false_alarms, score.echoes, score.notes);
   for (const std::string& each : score.missed)
     out += "  missed: " + each + "\n";
   for (const std::string& each : score.raised_without_cause)
