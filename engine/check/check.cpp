@@ -15,9 +15,12 @@ bool runnable(const Season& season, const RuleSpec& rule) {
   return std::all_of(rule.needs.begin(), rule.needs.end(), [&](Field field) { return season.has(field); });
 }
 
+using Counts = std::array<std::size_t, 4>; // by Outcome
+
 template <class Function> struct Ready {
   std::size_t rule;
   Function look;
+  Counts* counts; // the rule's own, at hand for every row
 };
 
 /// One run of all rules. Identity and time come first, then everything else, each in the order: single rows,
@@ -66,7 +69,7 @@ private:
       if (!chosen(rule) || !std::holds_alternative<Function>(rule.look))
         continue;
       if (runnable(season_, rule))
-        list.push_back({i, std::get<Function>(rule.look)});
+        list.push_back({i, std::get<Function>(rule.look), &counts_[i]});
       else
         count(i, Outcome::could_not_run, rows);
     }
@@ -78,7 +81,7 @@ private:
     const auto list = ready<Function>(chosen, records.size());
     for (std::uint32_t i = 0; i < records.size() && !report_.cancelled; ++i) {
       for (const auto& one : list)
-        take(one.rule, {table, i}, one.look(view, records[i], doubts_), doubts_);
+        take(one, {table, i}, one.look(view, records[i], doubts_), doubts_);
       step();
     }
   }
@@ -97,7 +100,7 @@ private:
       for (std::size_t i = 0; i < visits.size() && !report_.cancelled; ++i) {
         for (const auto& one : list)
           if (i > 0)
-            take(one.rule, {TableKind::visits, visits[i]},
+            take(one, {TableKind::visits, visits[i]},
                  one.look(view, view.visit(visits[i - 1]), view.visit(visits[i]), doubts_), doubts_, true);
         step();
       }
@@ -127,7 +130,7 @@ private:
                                    static_cast<std::uint16_t>(now.seen_as.index);
         if (const auto [before, first] = last.try_emplace(what, i); !first) {
           for (const auto& one : list)
-            take(one.rule, {TableKind::life, i}, one.look(view, season_.life[before->second], now, doubts_),
+            take(one, {TableKind::life, i}, one.look(view, season_.life[before->second], now, doubts_),
                  doubts_, true);
           before->second = i;
         }
@@ -147,7 +150,7 @@ private:
       count(one.rule, Outcome::holds, verdicts.holding());
       count(one.rule, Outcome::undecided, verdicts.not_decided());
       for (Verdicts::Row& row : verdicts.failing())
-        take(one.rule, {TableKind::visits, row.visit}, Outcome::fails, row.doubts);
+        take(one, {TableKind::visits, row.visit}, Outcome::fails, row.doubts);
       step(season_.visits.size());
     }
   }
@@ -157,10 +160,12 @@ private:
   }
 
   /// Counts the outcome; for the rare failing row also turns its doubts into findings.
-  void take(std::size_t rule, RecordAt at, Outcome outcome, Doubts& doubts, bool own_marks_too = false) {
-    ++counts_[rule][static_cast<std::size_t>(outcome)];
+  template <class Function>
+  void take(const Ready<Function>& one, RecordAt at, Outcome outcome, Doubts& doubts,
+            bool own_marks_too = false) {
+    ++(*one.counts)[static_cast<std::size_t>(outcome)];
     if (outcome == Outcome::fails)
-      settle(rule, at, doubts, own_marks_too);
+      settle(one.rule, at, doubts, own_marks_too);
   }
 
   /// Turns what is left of the doubts into findings; a row without any left is undecided.
@@ -271,8 +276,8 @@ private:
   Marks marks_;
   std::unordered_map<std::string_view, const GivenAnswer*> answers_;
   CheckReport report_;
-  std::vector<std::array<std::size_t, 4>> counts_; // per rule and outcome: counting without a branch
-  Doubts doubts_;                                  // one for all calls: rules that hold cost no allocation
+  std::vector<Counts> counts_; // per rule: counting without a branch
+  Doubts doubts_;              // one for all calls: rules that hold cost no allocation
   std::size_t steps_ = 0, done_ = 0;
 };
 

@@ -79,6 +79,9 @@ template <TemperatureSlip slip> Outcome slipped(const SeasonView& view, const Vi
 }
 
 Outcome not_liquid_water(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  const Signs signs = view.signs_of(visit);
+  if (!signs.not_water)
+    return quiet(signs);
   const double low = view.season.limits[Limit::temperature_lowest];
   const double high = view.season.limits[Limit::temperature_highest];
   return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {

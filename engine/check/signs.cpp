@@ -27,12 +27,15 @@ Signs signs_of_readings(const Season& season, const Visit& visit) {
   Signs signs;
   const double low = season.limits[Limit::temperature_doubtful_low];
   const double high = season.limits[Limit::temperature_doubtful_high];
+  const double lowest = season.limits[Limit::temperature_lowest];
+  const double highest = season.limits[Limit::temperature_highest];
   double coldest = 0, warmest = 0;
   int read = 0;
   const auto look = [&](const Quantity& reading) {
     if (reading.has_value()) {
       signs.temperature = true;
       signs.unusual_water = signs.unusual_water || reading.si < low || reading.si > high;
+      signs.not_water = signs.not_water || reading.si < lowest || reading.si > highest;
       return true;
     }
     if (reading.typed() && reading.status != Status::missing)

@@ -13,6 +13,7 @@ struct Signs {
   bool temperature : 1 = false;    ///< one of the three readings or the mean as noted can be used as a number
   bool not_a_reading : 1 = false;  ///< one of them is unreadable, a range or open-ended
   bool unusual_water : 1 = false;  ///< one of them is outside the doubtful limits
+  bool not_water : 1 = false;      ///< one of them is outside the limits of liquid water
   bool readings_apart : 1 = false; ///< the readings lie further apart than their limit
   bool depth_suspect : 1 = false;  ///< deeper than usual for the pool, or outside the class that was judged
   OutOfLine depth_line : 2 = OutOfLine::no;
