@@ -4,14 +4,15 @@
 #include "check/findings_table.hpp"
 #include "sheet/read_sheets.hpp"
 #include "sheet/strip.hpp"
+#include "sheet/undo_step.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/sheet/CellFlags.hpp>
-#include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
 #include <com/sun/star/sheet/XSheetOperation.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
+#include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include <algorithm>
@@ -115,21 +116,6 @@ void clear(const Target& target) {
           ->clearContents(VALUE | DATETIME | STRING | FORMULA);
 }
 
-Any contentOf(const Cell& cell, double zero) {
-  switch (cell.kind) {
-  case CellKind::empty:
-    return {};
-  case CellKind::number:
-    return Any(cell.number);
-  case CellKind::date:
-    return Any(cell.number - zero);
-  case CellKind::text:
-  case CellKind::error:
-    return Any(toOffice(cell.text));
-  }
-  return {};
-}
-
 /// A season may have more findings than the sheet had rows ready: the last row that looks as the first one
 /// does is the last that was made ready.
 void makeReady(const Target& target, sal_Int32 end) {
@@ -156,41 +142,79 @@ void makeReady(const Target& target, sal_Int32 end) {
   grow(strip, end - 1 - ready);
 }
 
-/// One block for columns that stand side by side, as they do unless the person moved them.
-void fill(const Target& target, const Table& table, double zero) {
-  const auto rows = static_cast<sal_Int32>(table.rows());
-  for (std::size_t begin = 0, end = 0; begin < target.columns.size(); begin = end) {
-    end = begin + 1;
-    const sal_Int32 at = target.columns[begin];
-    if (at < 0)
-      continue;
-    while (end < target.columns.size() &&
-           target.columns[end] == at + static_cast<sal_Int32>(end) - static_cast<sal_Int32>(begin))
-      ++end;
-    Sequence<Sequence<Any>> data(rows);
-    Sequence<Any>* lines = data.getArray();
-    for (sal_Int32 r = 0; r < rows; ++r) {
-      lines[r].realloc(static_cast<sal_Int32>(end - begin));
-      Any* cells = lines[r].getArray();
-      for (std::size_t c = begin; c < end; ++c)
-        cells[c - begin] = contentOf(table.at(static_cast<std::size_t>(r), c), zero);
-    }
-    const Reference<css::sheet::XCellRangeData> block(
-        target.sheet->getCellRangeByPosition(at, target.first, at + static_cast<sal_Int32>(end - begin) - 1,
-                                             target.first + rows - 1),
-        UNO_QUERY_THROW);
-    block->setDataArray(data);
+/// Texts stay the texts they are: without the format of texts, the office gives it to every cell in which a
+/// text looks like a number, and leaves it there when the check is undone.
+void keepTexts(const SheetDocument& document, const Target& target, sal_Int32 end) {
+  const auto all = fields(TableKind::findings);
+  for (std::size_t c = 0; c < target.columns.size(); ++c)
+    if (target.columns[c] >= 0 && all[c].role != Role::typed && all[c].field != Field::finding_date)
+      Reference<css::beans::XPropertySet>(column(target, target.columns[c], target.first, end),
+                                          UNO_QUERY_THROW)
+          ->setPropertyValue("NumberFormat", Any(textFormat(document)));
+}
+
+/// Cell by cell, although a whole block could be written at once: undone, a block that the office was given
+/// stays in all cells that were empty before, and redone, cells that the block left empty keep what they held
+/// (seen in LibreOffice 7.4).
+void fill(const SheetDocument& document, const Target& target, const Table& table) {
+  constexpr std::size_t rowsInAStep = 1000; // the office keeps no more than 65535 changes in one step
+  const double zero = dayZero(document);
+  for (std::size_t begin = 0; begin < table.rows(); begin += rowsInAStep) {
+    const UndoStep part(document, "Findings");
+    for (std::size_t row = begin; row < std::min(table.rows(), begin + rowsInAStep); ++row)
+      for (std::size_t c = 0; c < target.columns.size(); ++c) {
+        const Cell& cell = table.at(row, c);
+        if (target.columns[c] < 0 || cell.empty())
+          continue;
+        const Reference<css::table::XCell> into =
+            target.sheet->getCellByPosition(target.columns[c], target.first + static_cast<sal_Int32>(row));
+        if (cell.kind == CellKind::number)
+          into->setValue(cell.number);
+        else if (cell.kind == CellKind::date)
+          into->setValue(cell.number - zero);
+        else
+          Reference<css::text::XTextRange>(into, UNO_QUERY_THROW)->setString(toOffice(cell.text));
+      }
   }
 }
 
-/// Findings hidden by a filter over the old ones would be overlooked.
-void showRows(const Target& target, sal_Int32 end) {
+Reference<css::beans::XPropertySet> rowsOf(const Target& target, sal_Int32 from, sal_Int32 end) {
   const Reference<css::table::XColumnRowRange> range(
-      target.sheet->getCellRangeByPosition(0, target.first, 0, std::max(end, target.first + 1) - 1),
-      UNO_QUERY_THROW);
-  const Reference<css::beans::XPropertySet> rows(range->getRows(), UNO_QUERY_THROW);
-  rows->setPropertyValue("IsVisible", Any(true));
-  rows->setPropertyValue("OptimalHeight", Any(true));
+      target.sheet->getCellRangeByPosition(0, from, 0, end - 1), UNO_QUERY_THROW);
+  return {range->getRows(), UNO_QUERY_THROW};
+}
+
+/// While rows have a given height the office does not look for a new one at every cell that is written.
+void holdHeights(const Target& target, sal_Int32 end) {
+  const auto rows = rowsOf(target, target.first, end);
+  rows->setPropertyValue("Height", rows->getPropertyValue("Height"));
+}
+
+/// Rows as high as their sentences need. Finding that takes long (about a millisecond a row), so in a long
+/// list the rows further down get the height of the highest above.
+void findHeights(const Target& target, sal_Int32 end) {
+  constexpr sal_Int32 looked = 300;
+  const sal_Int32 near = std::min(end, target.first + looked);
+  rowsOf(target, target.first, near)->setPropertyValue("OptimalHeight", Any(true));
+  if (near == end)
+    return;
+  sal_Int32 highest = 0;
+  for (sal_Int32 row = target.first; row < near; ++row) {
+    sal_Int32 height = 0;
+    rowsOf(target, row, row + 1)->getPropertyValue("Height") >>= height;
+    highest = std::max(highest, height);
+  }
+  rowsOf(target, near, end)->setPropertyValue("Height", Any(highest));
+}
+
+/// Findings hidden by a filter over the old ones would be overlooked. Rows that are empty now are low again.
+void showRows(const Target& target, sal_Int32 end) {
+  const sal_Int32 last = std::max({target.end, end, target.first + 1});
+  rowsOf(target, target.first, last)->setPropertyValue("IsVisible", Any(true));
+  if (end > target.first)
+    findHeights(target, end);
+  if (last > end)
+    rowsOf(target, std::max(end, target.first), last)->setPropertyValue("OptimalHeight", Any(true));
 }
 
 /// A print ends with the findings, whatever number of rows is ready below them.
@@ -252,9 +276,11 @@ void writeFindings(const SheetDocument& document, const Season& season, const Ch
   clear(target);
   if (table.rows() > 0) {
     makeReady(target, end);
-    fill(target, table, dayZero(document));
+    holdHeights(target, end);
+    keepTexts(document, target, end);
+    fill(document, target, table);
   }
-  showRows(target, std::max(target.end, end));
+  showRows(target, end);
   fitPrint(target, end);
 }
 

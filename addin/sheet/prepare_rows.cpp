@@ -50,15 +50,16 @@ void widen(Strip& strip, const Season& season, const Located& where) {
   strip.right = static_cast<sal_Int32>(table.sheet_column(static_cast<std::size_t>(right)));
 }
 
-/// The last filled row, or the last of the rows with formulas that follow it without a gap.
-sal_Int32 lastPrepared(const Strip& strip, sal_Int32 lastFilled) {
+/// The last of the rows with formulas that follow each other from the first one on without a gap, or one
+/// above the first row.
+sal_Int32 lastWithFormulas(const Strip& strip) {
   const Reference<css::sheet::XCellRangesQuery> below(strip.rows(strip.first, lastRowOfSheets),
                                                       UNO_QUERY_THROW);
   const auto found = below->queryContentCells(css::sheet::CellFlags::FORMULA)->getRangeAddresses();
   std::vector<CellRangeAddress> parts(found.begin(), found.end());
   std::sort(parts.begin(), parts.end(),
             [](const auto& one, const auto& other) { return one.StartRow < other.StartRow; });
-  sal_Int32 last = lastFilled;
+  sal_Int32 last = strip.first - 1;
   for (const CellRangeAddress& part : parts)
     if (part.StartRow <= last + 1)
       last = std::max(last, part.EndRow);
@@ -78,7 +79,11 @@ void prepareRows(const SheetDocument& document, const Season& season, TableKind 
     refuse("The number of rows to make ready lies between 1 and 1048575.");
   widen(strip, season, where);
   strip.first = static_cast<sal_Int32>(where.table->sheet_row(where.first_row)) - 1;
-  strip.last = lastPrepared(strip, static_cast<sal_Int32>(where.table->sheet_row(where.end_row)) - 2);
+  // Rows that were pasted below the prepared ones have no formulas that could be followed.
+  strip.model = lastWithFormulas(strip);
+  strip.last = std::max(strip.model, static_cast<sal_Int32>(where.table->sheet_row(where.end_row)) - 2);
+  if (strip.model < strip.first)
+    strip.model = strip.last;
   if (strip.last < strip.first)
     refuse("There is no row below the headings of '" + name + "' whose formulas could be followed.");
   grow(strip, static_cast<sal_Int32>(rows));

@@ -10,6 +10,7 @@
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
 #include <com/sun/star/util/NumberFormat.hpp>
+#include <com/sun/star/util/XNumberFormatTypes.hpp>
 #include <com/sun/star/util/XNumberFormatsSupplier.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
@@ -68,6 +69,13 @@ sal_Int32 dateFormat(const SheetDocument& document, bool timeOfDay) {
   const css::lang::Locale english("en", "US", "");
   const sal_Int32 known = formats->queryKey(code, english, false);
   return known != -1 ? known : formats->addNew(code, english);
+}
+
+sal_Int32 textFormat(const SheetDocument& document) {
+  const Reference<css::util::XNumberFormatTypes> types(
+      Reference<css::util::XNumberFormatsSupplier>(document, UNO_QUERY_THROW)->getNumberFormats(),
+      UNO_QUERY_THROW);
+  return types->getStandardFormat(css::util::NumberFormat::TEXT, css::lang::Locale());
 }
 
 void requireChangeable(const SheetDocument& document) {

@@ -31,6 +31,8 @@ void requireWritable(const SheetDocument& document, const Place& place);
 
 /// The document's number format for days (2026-04-18) or times of day (09:40).
 sal_Int32 dateFormat(const SheetDocument& document, bool timeOfDay);
+/// Its number format for texts.
+sal_Int32 textFormat(const SheetDocument& document);
 
 /// Writes a cell as a person would type it: numbers, texts, dates with a date's format.
 void write(const SheetDocument& document, const Place& place, const Cell& content);

@@ -74,19 +74,16 @@ void grow(const Strip& strip, sal_Int32 count) {
   if (holdsContent(strip.rows(last, end - 1), true))
     refuse("Merged cells below the last row are in the way; nothing was changed.");
   rowsOf(strip.rows(last, end))->setPropertyValue("IsVisible", Any(true)); // no filter knows the new rows
-  sal_Int32 from = last;
-  if (typed) { // back to where it stood, and what points to it with it; a clean copy stays at the end
+  if (typed) // back to where it stood, and what points to it with it
     cells->moveRange({number, strip.left, last}, row(end));
-    cells->copyRange({number, strip.left, end}, row(last));
-    clearTyped(strip.rows(end, end));
-    ++from;
-  }
+  const sal_Int32 from = typed ? last + 1 : last;
+  const sal_Int32 model = strip.model >= 0 && strip.model < last ? strip.model : typed ? last : end;
+  cells->copyRange({number, strip.left, from}, row(model));
+  clearTyped(strip.rows(from, from));
   if (from < end)
-    cells->copyRange({number, strip.left, from}, row(end));
-  if (from + 1 < end)
-    Reference<css::sheet::XCellSeries>(strip.rows(from, end - 1), UNO_QUERY_THROW)
+    Reference<css::sheet::XCellSeries>(strip.rows(from, end), UNO_QUERY_THROW)
         ->fillAuto(css::sheet::FillDirection_TO_BOTTOM, 1);
-  copyHeight(strip, last + 1, end, last);
+  copyHeight(strip, from, end, from == last ? end : last);
 }
 
 } // namespace wetspell::addin

@@ -18,6 +18,7 @@ struct Strip {
   sal_Int32 right = 0;
   sal_Int32 first = 0;
   sal_Int32 last = -1;
+  sal_Int32 model = -1; ///< the row whose formulas and formats new rows get; -1: the last one
 
   [[nodiscard]] css::uno::Reference<css::table::XCellRange> rows(sal_Int32 from, sal_Int32 to) const {
     return sheet->getCellRangeByPosition(left, from, right, to);
@@ -29,8 +30,8 @@ css::table::CellRangeAddress addressOf(const css::uno::Reference<css::uno::XInte
 /// Whether anything stands in the range: a typed content, and formulas too if asked.
 bool holdsContent(const css::uno::Reference<css::table::XCellRange>& range, bool formulasToo);
 
-/// Adds `count` rows at the strip's end, with the last row's formulas, drop-downs and formats and without its
-/// typed contents. They are put in before the last row, so that whatever covers the table (names, other
+/// Adds `count` rows at the strip's end, with the model row's formulas, drop-downs and formats and without
+/// its typed contents. They are put in before the last row, so that whatever covers the table (names, other
 /// cells' formulas, filters, print ranges) covers them too. Refuses in words, with nothing changed, when the
 /// sheet is too short or merged cells are in the way.
 void grow(const Strip& strip, sal_Int32 count);

@@ -1,11 +1,14 @@
 #pragma once
-// Everything that happens to a document while one of these lives is one undo step.
+// Everything that happens to a document while one of these lives is one undo step. When an exception ends its
+// life, all of it is taken back.
 
 #include "base/css.hpp"
 
 #include <com/sun/star/document/XUndoManager.hpp>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XModel.hpp>
+
+#include <exception>
 
 namespace wetspell::addin {
 
@@ -22,6 +25,10 @@ public:
     try {
       model_->unlockControllers();
       manager_->leaveUndoContext();
+      if (std::uncaught_exceptions() > before_) {
+        manager_->undo();
+        manager_->clearRedo();
+      }
     } catch (const css::uno::Exception&) { // a document that was closed meanwhile has no steps left to end
     }
   }
@@ -29,6 +36,7 @@ public:
   UndoStep& operator=(const UndoStep&) = delete;
 
 private:
+  int before_ = std::uncaught_exceptions();
   css::uno::Reference<css::frame::XModel> model_;
   css::uno::Reference<css::document::XUndoManager> manager_;
 };

@@ -63,12 +63,12 @@ Outcome end_before_start(const SeasonView& view, const Visit& visit, Doubts& dou
   const bool half_day = afternoon < 1 && usual(view, length + minutes_of_day / 2);
   if (swapped && !half_day) {
     found.message += " Swapped, it lasted " + say_minutes(-length) + ".";
-    found.proposals = {{Field::visit_start, Cell::of_text(print_time(clock(visit.end)))},
-                       {Field::visit_end, Cell::of_text(print_time(clock(visit.start)))}};
+    found.proposals = {{Field::visit_start, Cell::of_date(clock(visit.end))},
+                       {Field::visit_end, Cell::of_date(clock(visit.start))}};
   } else if (half_day && !swapped) {
     found.message +=
         " An end at " + print_time(afternoon) + " makes it " + say_minutes(length + minutes_of_day / 2) + ".";
-    found.proposals = {{Field::visit_end, Cell::of_text(print_time(afternoon))}};
+    found.proposals = {{Field::visit_end, Cell::of_date(afternoon)}};
   }
   doubts.push_back(std::move(found));
   return Outcome::fails;
