@@ -35,11 +35,14 @@ constexpr std::array given_to_functions{
     TableKind::depth_classes, TableKind::fill_classes, TableKind::limits,
 };
 
+/// Of the settings no more than what is typed: beside it stands today's date, which the office takes for new
+/// whenever any cell changes, and with it would be every row that is given the settings.
 std::string with_headings(TableKind table, const Filling& filling) {
   const TableLayout& where = layout(table);
   const auto all = fields(table);
-  return fixed_range(spec(table).sheet, column_of(all.front().field), where.heading_row,
-                     column_of(all.back().field), where.heading_row + filling.ready(table));
+  const Field last = table == TableKind::settings ? Field::setting_value : all.back().field;
+  return fixed_range(spec(table).sheet, column_of(all.front().field), where.heading_row, column_of(last),
+                     where.heading_row + filling.ready(table));
 }
 
 /// The cells that a drop-down takes its words from. An animal has a row for every form, and is offered once:
