@@ -80,8 +80,10 @@ private:
   void singles(const SeasonView& view, const Chosen& chosen, TableKind table, const Records& records) {
     const auto list = ready<Function>(chosen, records.size());
     for (std::uint32_t i = 0; i < records.size() && !report_.cancelled; ++i) {
+      const auto& record = records[i];
+      const RecordAt at{table, i};
       for (const auto& one : list)
-        take(one, {table, i}, one.look(view, records[i], doubts_), doubts_);
+        take(one, at, one.look(view, record, doubts_), doubts_);
       step();
     }
   }
@@ -98,10 +100,12 @@ private:
       return;
     for (const auto& visits : view.pool_visits) {
       for (std::size_t i = 0; i < visits.size() && !report_.cancelled; ++i) {
-        for (const auto& one : list)
-          if (i > 0)
-            take(one, {TableKind::visits, visits[i]},
-                 one.look(view, view.visit(visits[i - 1]), view.visit(visits[i]), doubts_), doubts_, true);
+        const Visit& before = view.visit(visits[i == 0 ? 0 : i - 1]);
+        const Visit& now = view.visit(visits[i]);
+        const RecordAt at{TableKind::visits, visits[i]};
+        if (i > 0)
+          for (const auto& one : list)
+            take(one, at, one.look(view, before, now, doubts_), doubts_, true);
         step();
       }
     }
@@ -161,7 +165,7 @@ private:
 
   /// Counts the outcome; for the rare failing row also turns its doubts into findings.
   template <class Function>
-  void take(const Ready<Function>& one, RecordAt at, Outcome outcome, Doubts& doubts,
+  void take(const Ready<Function>& one, const RecordAt& at, Outcome outcome, Doubts& doubts,
             bool own_marks_too = false) {
     ++(*one.counts)[static_cast<std::size_t>(outcome)];
     if (outcome == Outcome::fails)

@@ -18,9 +18,10 @@ constexpr double window_least = 7;  // days
 
 /// Two readings of one pool that follow each other.
 struct Change {
-  std::size_t to = 0; ///< index of the later reading
-  double middle = 0;  ///< day
-  double beyond = 0;  ///< how much more it is than the others'; NaN where too few others were watched
+  std::size_t to = 0;     ///< index of the later reading
+  double middle = 0;      ///< day
+  double beyond = 0;      ///< how much more it is than the others'; NaN where too few others were watched
+  std::size_t window = 0; ///< in which `middle` lies
 };
 
 class Comparison {
@@ -40,16 +41,16 @@ public:
     Aparts found;
     std::vector<char> odd(all_.size(), 0);
     for (const Change& change : changes_)
-      if (too_far(change.to - 1, change.to, change.beyond, deviation_at(change.middle)))
+      if (too_far(change.to - 1, change.to, change.beyond, deviations_[change.window]))
         odd[culprit(change)] = 1;
     std::size_t next = 0;
     for (std::size_t i = 0; i < all_.size(); ++i) {
       const Change* change = next < changes_.size() && changes_[next].to == i ? &changes_[next++] : nullptr;
       if (odd[i] != 0) {
         found.failing.push_back(apart(i));
-      } else if (!first_of_pool_[i]) {
+      } else if (first_of_pool_[i] == 0) {
         const bool known =
-            change != nullptr && !std::isnan(change->beyond) && deviation_at(change->middle) > 0;
+            change != nullptr && !std::isnan(change->beyond) && deviations_[change->window] > 0;
         ++(known ? found.holding : found.undecided);
       }
     }
@@ -58,13 +59,13 @@ public:
 
 private:
   void mark_pools(const PoolReadings& readings) {
-    first_of_pool_.assign(all_.size() + 1, false);
+    first_of_pool_.assign(all_.size(), 0);
     std::size_t begin = 0;
     for (const std::size_t end : readings.ends) {
-      first_of_pool_[begin] = true;
+      first_of_pool_[begin] = 1;
       begin = end;
     }
-    first_of_pool_[all_.size()] = true;
+    first_of_pool_.push_back(1);
   }
 
   /// Dry twice, or brimful twice, is no change that others could be compared with.
@@ -80,10 +81,10 @@ private:
     for (std::size_t i = 1; i < all_.size(); ++i) {
       const double apart_days = all_[i].day - all_[i - 1].day;
       const double middle = (all_[i].day + all_[i - 1].day) / 2;
-      if (first_of_pool_[i] || !(apart_days > 0) || apart_days > longest_change || stuck(i - 1, i) ||
+      if (first_of_pool_[i] != 0 || !(apart_days > 0) || apart_days > longest_change || stuck(i - 1, i) ||
           std::abs(middle - centre_) > half_span)
         continue;
-      changes_.push_back({i, middle, 0});
+      changes_.push_back({i, middle, 0, 0});
       days += apart_days;
     }
     mean_days_ = changes_.empty() ? 1 : days / static_cast<double>(changes_.size());
@@ -93,13 +94,16 @@ private:
   [[nodiscard]] double position(double day) const { return (day - start_) / width_; }
 
   /// A bin counts for a change that runs over its centre.
-  [[nodiscard]] std::size_t first_centre_after(double day) const {
-    return static_cast<std::size_t>(std::ceil(position(day) - 0.5));
+  static std::size_t first_centre_after(double position) {
+    return static_cast<std::size_t>(std::ceil(position - 0.5));
   }
 
   void find_usual_changes() {
     const auto bins = static_cast<std::size_t>(2 * (half_span + longest_change) / width_) + 2;
     DayBins rates(bins);
+    positions_.reserve(all_.size());
+    for (const PoolReading& reading : all_)
+      positions_.push_back(position(reading.day));
     const auto each = [&](auto use) {
       for (const Change& change : changes_) {
         const PoolReading& a = all_[change.to - 1];
@@ -108,8 +112,8 @@ private:
         if (b.value <= test_.lowest || b.value >= test_.highest || a.value <= test_.lowest)
           continue;
         const double rate = (b.value - a.value) / (b.day - a.day);
-        const std::size_t last = first_centre_after(b.day);
-        for (std::size_t bin = first_centre_after(a.day); bin < last; ++bin)
+        const std::size_t last = first_centre_after(positions_[change.to]);
+        for (std::size_t bin = first_centre_after(positions_[change.to - 1]); bin < last; ++bin)
           use(bin, rate);
       }
     };
@@ -144,8 +148,8 @@ private:
   /// What the other pools did between the days of two readings; nothing where too few were watched.
   [[nodiscard]] std::optional<double> expected(std::size_t from, std::size_t to) const {
     const double days = all_[to].day - all_[from].day;
-    const double a = position(all_[from].day);
-    const double b = position(all_[to].day);
+    const double a = positions_[from];
+    const double b = positions_[to];
     if (!(days > 0) || days > longest_change || a < 0 || b + 1 >= static_cast<double>(usual_.size()))
       return std::nullopt;
     const double watched = at(watched_, b) - at(watched_, a);
@@ -160,13 +164,14 @@ private:
     DayBins residuals(windows);
     for (Change& change : changes_) {
       change.beyond = beyond(change.to - 1, change.to);
+      change.window = window(change.middle);
       if (!std::isnan(change.beyond))
-        residuals.announce(window(change.middle));
+        residuals.announce(change.window);
     }
     residuals.open();
     for (const Change& change : changes_)
       if (!std::isnan(change.beyond))
-        residuals.put(window(change.middle), std::abs(change.beyond));
+        residuals.put(change.window, std::abs(change.beyond));
     deviations_.assign(windows, 0);
     std::vector<double> values;
     for (std::size_t i = 1; i + 1 < windows; ++i) {
@@ -181,8 +186,6 @@ private:
   [[nodiscard]] std::size_t window(double day) const {
     return 1 + static_cast<std::size_t>((day - start_) / window_);
   }
-  /// 0: too few changes in those days.
-  [[nodiscard]] double deviation_at(double day) const { return deviations_[window(day)]; }
 
   /// How much more the pool changed than the others; NaN where too few others were watched.
   [[nodiscard]] double beyond(std::size_t from, std::size_t to) const {
@@ -210,9 +213,9 @@ private:
   [[nodiscard]] std::size_t culprit(const Change& change) const {
     const std::size_t to = change.to;
     const std::size_t from = to - 1;
-    const double deviation = deviation_at(change.middle);
-    const bool more_before = !first_of_pool_[from];
-    const bool more_after = !first_of_pool_[to + 1];
+    const double deviation = deviations_[change.window];
+    const bool more_before = first_of_pool_[from] == 0;
+    const bool more_after = first_of_pool_[to + 1] == 0;
     // If it is the earlier one, it went off to begin with and came back now.
     const double went = more_before ? beyond(from - 1, from) : 0;
     const bool came_back = went * change.beyond < 0 && 2 * std::abs(went) > test_.far * deviation;
@@ -224,7 +227,7 @@ private:
   }
 
   [[nodiscard]] Apart apart(std::size_t reading) const {
-    const std::size_t other = first_of_pool_[reading] ? reading + 1 : reading - 1;
+    const std::size_t other = first_of_pool_[reading] != 0 ? reading + 1 : reading - 1;
     const std::size_t from = std::min(reading, other);
     const std::size_t to = std::max(reading, other);
     const auto bin = static_cast<std::size_t>(position((all_[from].day + all_[to].day) / 2));
@@ -234,12 +237,13 @@ private:
 
   const std::vector<PoolReading>& all_;
   const FarTest& test_;
-  std::vector<bool> first_of_pool_; ///< per reading, and one more at the end
+  std::vector<char> first_of_pool_; ///< per reading, and one more at the end
+  std::vector<double> positions_;   ///< per reading, in bins
   std::vector<Change> changes_;
   double centre_ = 0, start_ = 0, mean_days_ = 1, width_ = 1, window_ = window_least;
   std::vector<double> usual_, watched_; ///< sums over the days up to each bin's beginning
   std::vector<std::uint32_t> pools_;    ///< per bin: changes that run through it
-  std::vector<double> deviations_;      ///< per window
+  std::vector<double> deviations_;      ///< per window; 0: too few changes in those days
 };
 
 } // namespace

@@ -52,6 +52,10 @@ Doubt doubt_of(const SeasonView& view, const Visit& visit, Line line, const Size
 
 template <SizeSlipKind kind> Outcome look_for(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   Outcome outcome = Outcome::undecided;
+  constexpr bool of_counts = kind == SizeSlipKind::steps_as_paces || kind == SizeSlipKind::paces_as_steps;
+  if (of_counts && !any_counted(view.season, visit)) {
+    return outcome;
+  }
   for (const Line line : {Line::length, Line::width}) {
     if (!can_slip(view.season, visit, typed(visit, line), kind)) {
       continue;
