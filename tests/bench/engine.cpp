@@ -39,7 +39,7 @@ Season read(const BigSeason& cells) {
   return std::move(read_season(std::move(copy), today)).value();
 }
 
-/// Every visit counted once an iteration; `us/visit` is what growth shows in.
+/// Every visit counted once an iteration.
 void per_visit(benchmark::State& state, double visits) {
   const double all = visits * static_cast<double>(state.iterations());
   state.counters["visits/s"] = benchmark::Counter(all, benchmark::Counter::kIsRate);

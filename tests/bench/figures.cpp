@@ -8,7 +8,7 @@ namespace wetspell::bench {
 
 void add(const std::filesystem::path& file, const Figure& figure) {
   std::ofstream out(file, std::ios::app);
-  out << fmt::format("{:<52} | {:<34} | {:<60} | {}\n", figure.what, figure.asked, figure.measured,
+  out << fmt::format("{:<55} | {:<35} | {:<60} | {}\n", figure.what, figure.asked, figure.measured,
                      figure.met ? "met" : "missed");
 }
 
