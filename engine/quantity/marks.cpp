@@ -50,19 +50,19 @@ Marks read_before(Cursor& c, Kind kind) {
   return marks;
 }
 
-Joined read_joint(Cursor& c, const Marks& marks) {
+Joint read_joint(Cursor& c, const Marks& marks) {
   Cursor ahead = c;
   ahead.skip_space();
-  Joined joined = Joined::none;
+  Joint joined = Joint::none;
   if (ahead.skip("+/-") || ahead.skip("+-") || ahead.skip(sign::plus_minus))
-    joined = Joined::plus_minus;
+    joined = Joint::plus_minus;
   else if (ahead.skip("to") || ahead.skip("or") || (marks.between && ahead.skip("and")))
-    joined = is_letter(ahead.peek()) ? Joined::none : Joined::range;
+    joined = is_letter(ahead.peek()) ? Joint::none : Joint::range;
   else if (ahead.skip("...") || ahead.skip('-'))
-    joined = Joined::range;
+    joined = Joint::range;
   ahead.skip_space();
-  if (joined == Joined::none || !amount_ahead(ahead))
-    return Joined::none;
+  if (joined == Joint::none || !amount_ahead(ahead))
+    return Joint::none;
   c = ahead;
   return joined;
 }

@@ -26,12 +26,12 @@ struct Marks {
   }
 };
 
-enum class Joined : std::uint8_t { none, range, plus_minus };
+enum class Joint : std::uint8_t { none, range, plus_minus };
 
 /// All that stands before the first number; moves past it.
 Marks read_before(Cursor& cursor, Kind kind);
 /// The sign or word that joins two amounts, if another amount follows it; moves past it only then.
-Joined read_joint(Cursor& cursor, const Marks& marks);
+Joint read_joint(Cursor& cursor, const Marks& marks);
 /// One mark behind a number: moves past it, or leaves the cursor and says no.
 bool take_after(Cursor& cursor, Marks& marks, Kind kind);
 

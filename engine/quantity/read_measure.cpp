@@ -239,22 +239,22 @@ Quantity read_measure(Cursor c, Kind kind, Unit assume) {
   if (marks.minus)
     a.written = -a.written;
   Amount b;
-  Joined joined = Joined::none;
+  Joint joined = Joint::none;
   while (!c.done()) {
-    if (c.skip(' ') || take_after(c, marks, kind) || take_late_unit(c, joined == Joined::none ? a : b, kind))
+    if (c.skip(' ') || take_after(c, marks, kind) || take_late_unit(c, joined == Joint::none ? a : b, kind))
       continue;
-    if (joined != Joined::none || (joined = read_joint(c, marks)) == Joined::none)
-      return bad(why_more(c, joined == Joined::none ? a : b));
+    if (joined != Joint::none || (joined = read_joint(c, marks)) == Joint::none)
+      return bad(why_more(c, joined == Joint::none ? a : b));
     b = read_amount(c, kind);
     if (b.trouble != Reason::none)
       return bad(b.trouble);
   }
   switch (joined) {
-  case Joined::range:
+  case Joint::range:
     return two_amounts(a, b, marks, kind, assume);
-  case Joined::plus_minus:
+  case Joint::plus_minus:
     return plus_minus(a, b, marks, kind, assume);
-  case Joined::none:
+  case Joint::none:
     break;
   }
   return one_amount(a, marks, kind, assume);
