@@ -2,17 +2,18 @@
 
 #include "base/text.hpp"
 #include "check/findings_table.hpp"
+#include "sheet/findings_look.hpp"
 #include "sheet/read_sheets.hpp"
 #include "sheet/strip.hpp"
-#include "sheet/undo_step.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/lang/XMultiServiceFactory.hpp>
 #include <com/sun/star/sheet/CellFlags.hpp>
-#include <com/sun/star/sheet/XPrintAreas.hpp>
+#include <com/sun/star/sheet/XArrayFormulaRange.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XSheetCellRangeContainer.hpp>
 #include <com/sun/star/sheet/XSheetOperation.hpp>
-#include <com/sun/star/table/XColumnRowRange.hpp>
-#include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include <algorithm>
@@ -26,24 +27,7 @@ using css::uno::Any;
 using css::uno::Reference;
 using css::uno::Sequence;
 using css::uno::UNO_QUERY_THROW;
-
-/// Where the findings go: the sheet, the column of every field (-1: the person took it away), the first row,
-/// and one behind the last that is in use. Columns and rows from 0 as the office counts them.
-struct Target {
-  Reference<css::sheet::XSpreadsheet> sheet;
-  std::vector<sal_Int32> columns;
-  sal_Int32 first = 0;
-  sal_Int32 end = 0;
-};
-
-Any styleOf(const Target& target, sal_Int32 column, sal_Int32 row) {
-  return Reference<css::beans::XPropertySet>(target.sheet->getCellByPosition(column, row), UNO_QUERY_THROW)
-      ->getPropertyValue("CellStyle");
-}
-
-Reference<css::table::XCellRange> column(const Target& target, sal_Int32 at, sal_Int32 first, sal_Int32 end) {
-  return target.sheet->getCellRangeByPosition(at, first, at, end - 1);
-}
+using Target = FindingsTarget;
 
 std::optional<Target> targetIn(const SheetDocument& document, const Season& season) {
   const Located& where = season.where(TableKind::findings);
@@ -66,22 +50,6 @@ std::string freeName(const SheetDocument& document) {
   return name;
 }
 
-/// Sentences are wrapped in a wide column, dates look like dates.
-void layOut(const SheetDocument& document, const Target& target, Field field) {
-  constexpr sal_Int32 forSentences = 8000; // 1/100 mm
-  const sal_Int32 at = target.columns.back();
-  const Reference<css::beans::XPropertySet> cells(column(target, at, 0, lastRowOfSheets + 1),
-                                                  UNO_QUERY_THROW);
-  if (field == Field::finding_date)
-    cells->setPropertyValue("NumberFormat", Any(dateFormat(document, false)));
-  if (field != Field::finding_message && field != Field::finding_advice && field != Field::finding_note)
-    return;
-  cells->setPropertyValue("IsTextWrapped", Any(true));
-  const Reference<css::table::XColumnRowRange> range(target.sheet, UNO_QUERY_THROW);
-  Reference<css::beans::XPropertySet>(range->getColumns()->getByIndex(at), UNO_QUERY_THROW)
-      ->setPropertyValue("Width", Any(forSentences));
-}
-
 /// A plain findings sheet for a document that was not made from the template.
 Target newTarget(const SheetDocument& document) {
   const std::string name = freeName(document);
@@ -96,7 +64,7 @@ Target newTarget(const SheetDocument& document) {
     Reference<css::beans::XPropertySet>(cellAt(document, heading), UNO_QUERY_THROW)
         ->setPropertyValue("CharWeight", Any(150.0F));
     target.columns.push_back(static_cast<sal_Int32>(i));
-    layOut(document, target, columns[i].field);
+    layOut(document, target, target.columns.back(), columns[i].field);
   }
   return target;
 }
@@ -106,132 +74,104 @@ void requireUnprotected(const Target& target) {
     refuse("The findings sheet is protected; nothing was written. Take its protection off first.");
 }
 
+constexpr sal_Int32 allContents = css::sheet::CellFlags::VALUE | css::sheet::CellFlags::DATETIME |
+                                  css::sheet::CellFlags::STRING | css::sheet::CellFlags::FORMULA;
+
 void clear(const Target& target) {
-  using namespace css::sheet::CellFlags;
   if (target.end <= target.first)
     return;
   for (const sal_Int32 at : target.columns)
     if (at >= 0)
-      Reference<css::sheet::XSheetOperation>(column(target, at, target.first, target.end), UNO_QUERY_THROW)
-          ->clearContents(VALUE | DATETIME | STRING | FORMULA);
+      Reference<css::sheet::XSheetOperation>(target.column(at, target.first, target.end), UNO_QUERY_THROW)
+          ->clearContents(allContents);
 }
 
-/// A season may have more findings than the sheet had rows ready: the last row that looks as the first one
-/// does is the last that was made ready.
-void makeReady(const Target& target, sal_Int32 end) {
-  Strip strip;
-  strip.sheet = target.sheet;
-  strip.left = lastRowOfSheets;
-  for (const sal_Int32 at : target.columns)
-    if (at >= 0) {
-      strip.left = std::min(strip.left, at);
-      strip.right = std::max(strip.right, at);
-    }
-  const auto isReady = [&, look = styleOf(target, strip.left, target.first)](sal_Int32 row) {
-    return styleOf(target, strip.left, row) == look;
-  };
-  if (isReady(end - 1))
-    return;
-  sal_Int32 ready = target.first, bare = end - 1;
-  while (bare - ready > 1) {
-    const sal_Int32 middle = ready + (bare - ready) / 2;
-    (isReady(middle) ? ready : bare) = middle;
+Any contentOf(const Cell& cell, double zero) {
+  switch (cell.kind) {
+  case CellKind::empty:
+    break;
+  case CellKind::number:
+    return Any(cell.number);
+  case CellKind::date:
+    return Any(cell.number - zero);
+  case CellKind::text:
+  case CellKind::error:
+    return Any(toOffice(cell.text));
   }
-  strip.first = target.first;
-  strip.last = ready;
-  grow(strip, end - 1 - ready);
+  return Any(rtl::OUString()); // nothing at all would be written as an error
 }
 
-/// Texts stay the texts they are: without the format of texts, the office gives it to every cell in which a
-/// text looks like a number, and leaves it there when the check is undone.
-void keepTexts(const SheetDocument& document, const Target& target, sal_Int32 end) {
-  const auto all = fields(TableKind::findings);
-  for (std::size_t c = 0; c < target.columns.size(); ++c)
-    if (target.columns[c] >= 0 && all[c].role != Role::typed && all[c].field != Field::finding_date)
-      Reference<css::beans::XPropertySet>(column(target, target.columns[c], target.first, end),
-                                          UNO_QUERY_THROW)
-          ->setPropertyValue("NumberFormat", Any(textFormat(document)));
-}
+/// Columns of the findings that stand side by side on the sheet, as they do unless the person moved them.
+struct Block {
+  std::size_t begin, end; ///< indices into Target::columns
+};
 
-/// Cell by cell, although a whole block could be written at once: undone, a block that the office was given
-/// stays in all cells that were empty before, and redone, cells that the block left empty keep what they held
-/// (seen in LibreOffice 7.4).
-void fill(const SheetDocument& document, const Target& target, const Table& table) {
-  constexpr std::size_t rowsInAStep = 1000; // the office keeps no more than 65535 changes in one step
-  const double zero = dayZero(document);
-  for (std::size_t begin = 0; begin < table.rows(); begin += rowsInAStep) {
-    const UndoStep part(document, "Findings");
-    for (std::size_t row = begin; row < std::min(table.rows(), begin + rowsInAStep); ++row)
-      for (std::size_t c = 0; c < target.columns.size(); ++c) {
-        const Cell& cell = table.at(row, c);
-        if (target.columns[c] < 0 || cell.empty())
-          continue;
-        const Reference<css::table::XCell> into =
-            target.sheet->getCellByPosition(target.columns[c], target.first + static_cast<sal_Int32>(row));
-        if (cell.kind == CellKind::number)
-          into->setValue(cell.number);
-        else if (cell.kind == CellKind::date)
-          into->setValue(cell.number - zero);
-        else
-          Reference<css::text::XTextRange>(into, UNO_QUERY_THROW)->setString(toOffice(cell.text));
-      }
-  }
-}
-
-Reference<css::beans::XPropertySet> rowsOf(const Target& target, sal_Int32 from, sal_Int32 end) {
-  const Reference<css::table::XColumnRowRange> range(
-      target.sheet->getCellRangeByPosition(0, from, 0, end - 1), UNO_QUERY_THROW);
-  return {range->getRows(), UNO_QUERY_THROW};
-}
-
-/// While rows have a given height the office does not look for a new one at every cell that is written.
-void holdHeights(const Target& target, sal_Int32 end) {
-  const auto rows = rowsOf(target, target.first, end);
-  rows->setPropertyValue("Height", rows->getPropertyValue("Height"));
-}
-
-/// Rows as high as their sentences need. Finding that takes long (about a millisecond a row), so in a long
-/// list the rows further down get the height of the highest above.
-void findHeights(const Target& target, sal_Int32 end) {
-  constexpr sal_Int32 looked = 300;
-  const sal_Int32 near = std::min(end, target.first + looked);
-  rowsOf(target, target.first, near)->setPropertyValue("OptimalHeight", Any(true));
-  if (near == end)
-    return;
-  sal_Int32 highest = 0;
-  for (sal_Int32 row = target.first; row < near; ++row) {
-    sal_Int32 height = 0;
-    rowsOf(target, row, row + 1)->getPropertyValue("Height") >>= height;
-    highest = std::max(highest, height);
-  }
-  rowsOf(target, near, end)->setPropertyValue("Height", Any(highest));
-}
-
-/// Findings hidden by a filter over the old ones would be overlooked. Rows that are empty now are low again.
-void showRows(const Target& target, sal_Int32 end) {
-  const sal_Int32 last = std::max({target.end, end, target.first + 1});
-  rowsOf(target, target.first, last)->setPropertyValue("IsVisible", Any(true));
-  if (end > target.first)
-    findHeights(target, end);
-  if (last > end)
-    rowsOf(target, std::max(end, target.first), last)->setPropertyValue("OptimalHeight", Any(true));
-}
-
-/// A print ends with the findings, whatever number of rows is ready below them.
-void fitPrint(const Target& target, sal_Int32 end) {
-  constexpr sal_Int32 leastRows = 20; // enough to see what an empty page is for
-  const Reference<css::sheet::XPrintAreas> print(target.sheet, UNO_QUERY_THROW);
-  Sequence<css::table::CellRangeAddress> areas = print->getPrintAreas();
-  bool changed = false;
-  for (css::table::CellRangeAddress& area : areas) {
-    const sal_Int32 wanted = std::max(target.first + leastRows, end) - 1;
-    if (area.StartRow > target.first || area.EndRow < target.first || area.EndRow == wanted)
+std::vector<Block> blocksOf(const Target& target) {
+  std::vector<Block> blocks;
+  for (std::size_t c = 0; c < target.columns.size(); ++c) {
+    if (target.columns[c] < 0)
       continue;
-    area.EndRow = wanted;
-    changed = true;
+    if (!blocks.empty() && blocks.back().end == c && target.columns[c] == target.columns[c - 1] + 1)
+      ++blocks.back().end;
+    else
+      blocks.push_back({c, c + 1});
   }
-  if (changed)
-    print->setPrintAreas(areas);
+  return blocks;
+}
+
+Sequence<Sequence<Any>> dataOf(const Table& table, Block block, double zero) {
+  Sequence<Sequence<Any>> data(static_cast<sal_Int32>(table.rows()));
+  Sequence<Any>* lines = data.getArray();
+  for (std::size_t row = 0; row < table.rows(); ++row) {
+    lines[row].realloc(static_cast<sal_Int32>(block.end - block.begin));
+    Any* cells = lines[row].getArray();
+    for (std::size_t c = block.begin; c < block.end; ++c)
+      cells[c - block.begin] = contentOf(table.at(row, c), zero);
+  }
+  return data;
+}
+
+/// The cells that stay empty, in stretches of a column.
+std::vector<css::table::CellRangeAddress> blanksOf(const Target& target, const Table& table) {
+  const sal_Int16 sheet = addressOf(target.sheet).Sheet;
+  std::vector<css::table::CellRangeAddress> blanks;
+  for (std::size_t c = 0; c < target.columns.size(); ++c) {
+    bool before = false;
+    for (std::size_t row = 0; row < table.rows() && target.columns[c] >= 0; ++row) {
+      const sal_Int32 at = target.first + static_cast<sal_Int32>(row);
+      const bool blank = table.at(row, c).empty();
+      if (blank && before)
+        blanks.back().EndRow = at;
+      else if (blank)
+        blanks.emplace_back(sheet, target.columns[c], at, target.columns[c], at);
+      before = blank;
+    }
+  }
+  return blanks;
+}
+
+/// Whole blocks at once: a step of many small changes takes the office minutes to undo in a window. When a
+/// block is undone, though, it stays in the cells that were empty before, and when it is redone, cells that
+/// it left empty keep what they held (seen in LibreOffice 7.4). So an array formula, which undoes well, fills
+/// the cells first, and the empty ones are cleared afterwards.
+void fill(const SheetDocument& document, const Target& target, const Table& table) {
+  const double zero = dayZero(document);
+  const sal_Int32 last = target.first + static_cast<sal_Int32>(table.rows()) - 1;
+  for (const Block& block : blocksOf(target)) {
+    const auto cells = target.sheet->getCellRangeByPosition(target.columns[block.begin], target.first,
+                                                            target.columns[block.end - 1], last);
+    Reference<css::sheet::XArrayFormulaRange>(cells, UNO_QUERY_THROW)->setArrayFormula("=0");
+    Reference<css::sheet::XCellRangeData>(cells, UNO_QUERY_THROW)->setDataArray(dataOf(table, block, zero));
+  }
+  const auto blanks = blanksOf(target, table);
+  if (blanks.empty())
+    return;
+  const Reference<css::sheet::XSheetCellRangeContainer> ranges(
+      Reference<css::lang::XMultiServiceFactory>(document, UNO_QUERY_THROW)
+          ->createInstance("com.sun.star.sheet.SheetCellRanges"),
+      UNO_QUERY_THROW);
+  ranges->addRangeAddresses({blanks.data(), static_cast<sal_Int32>(blanks.size())}, false);
+  Reference<css::sheet::XSheetOperation>(ranges, UNO_QUERY_THROW)->clearContents(allContents);
 }
 
 /// The findings, and after a check that was ended early also the old rows with an answer that it did not come
@@ -273,10 +213,10 @@ void writeFindings(const SheetDocument& document, const Season& season, const Ch
   requireUnprotected(target);
   const Table table = contents(season, report);
   const sal_Int32 end = target.first + static_cast<sal_Int32>(table.rows());
+  holdHeights(target, std::max(target.end, end));
   clear(target);
   if (table.rows() > 0) {
     makeReady(target, end);
-    holdHeights(target, end);
     keepTexts(document, target, end);
     fill(document, target, table);
   }
@@ -289,7 +229,9 @@ std::size_t clearFindings(const SheetDocument& document, const Season& season) {
   if (!target)
     return 0;
   requireUnprotected(*target);
+  holdHeights(*target, target->end);
   clear(*target);
+  showRows(*target, target->first);
   return static_cast<std::size_t>(target->end - target->first);
 }
 
