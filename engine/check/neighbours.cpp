@@ -60,13 +60,13 @@ public:
 private:
   void mark_pools(const PoolReadings& readings) {
     // One place more than there are readings: a last pool may have none, and begins where all of them end.
-    first_of_pool_.assign(all_.size() + 1, 0);
+    first_of_pool_.resize(all_.size() + 1, 0);
     std::size_t begin = 0;
     for (const std::size_t end : readings.ends) {
       first_of_pool_[begin] = 1;
       begin = end;
     }
-    first_of_pool_.back() = 1;
+    first_of_pool_[begin] = 1;
   }
 
   /// Dry twice, or brimful twice, is no change that others could be compared with.
