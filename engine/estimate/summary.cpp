@@ -1,0 +1,41 @@
+#include "estimate/summary.hpp"
+
+#include <array>
+
+namespace wetspell {
+
+std::span<const SummaryTopic> topics() {
+  static const std::array all{visit_topic()};
+  return all;
+}
+
+SeasonSummary summarise(const Season& season, const CheckReport& report, const SummaryOptions& options) {
+  const SeasonHistory history = counted_history(season, report);
+  const SummaryRun run{history, options};
+  SeasonSummary summary;
+  summary.left_out = history.left_out;
+  summary.pools.reserve(history.pools.size());
+  const auto goes_on = [&](double share) {
+    summary.cancelled = summary.cancelled || (options.progress && !options.progress(share));
+    return !summary.cancelled;
+  };
+  for (const PoolHistory& pool : history.pools) {
+    PoolSummary& of_pool = summary.pools.emplace_back();
+    of_pool.pool = pool.pool;
+    for (const SummaryTopic& topic : topics())
+      if (topic.of_pool != nullptr)
+        topic.of_pool(run, pool, of_pool);
+    if (!goes_on(0.5 * static_cast<double>(summary.pools.size()) / static_cast<double>(history.pools.size())))
+      return summary;
+  }
+  double done = 0;
+  for (const SummaryTopic& topic : topics()) {
+    if (topic.of_programme != nullptr)
+      topic.of_programme(run, summary);
+    if (!goes_on(0.5 + 0.5 * ++done / static_cast<double>(topics().size())))
+      return summary;
+  }
+  return summary;
+}
+
+} // namespace wetspell
