@@ -3,6 +3,7 @@
 #include "base/text.hpp"
 #include "driver/document.hpp"
 #include "driver/failure.hpp"
+#include "driver/tables.hpp"
 #include "driver/window.hpp"
 
 #include <boost/program_options.hpp>
@@ -26,6 +27,7 @@ constexpr const char* help =
   wetspell-office check FILE --oxt F     check the season in FILE, print its report in the --format;
                                          with --out DIR also store the checked workbook and a PDF there;
                                          leaves 1 when something is to be fixed
+  wetspell-office tables FILE...         print the cells of every FILE, one JSON object a line
   wetspell-office dispatch IN OUT COMMAND...   open IN, run commands by their address, write OUT
   wetspell-office show FILE              open FILE in a window (needs a screen) for --seconds
 
@@ -83,6 +85,14 @@ void dispatch(const Arguments& arguments) {
     document.dispatch(*command);
   }
   document.store(arguments.words[1]);
+}
+
+void tables(const Arguments& arguments) {
+  require(!arguments.words.empty(), "tables wants at least one file");
+  Office office(arguments.office);
+  for (const std::string& file : arguments.words) {
+    fmt::print("{}\n", tablesLine(office, file));
+  }
 }
 
 int check(const Arguments& arguments) {
@@ -149,6 +159,8 @@ int run(int argc, char** argv) {
 
   if (arguments.command == "convert") {
     convert(arguments);
+  } else if (arguments.command == "tables") {
+    tables(arguments);
   } else if (arguments.command == "check") {
     return check(arguments);
   } else if (arguments.command == "dispatch") {

@@ -3,16 +3,15 @@
 #include "command/command.hpp"
 #include "command/files.hpp"
 #include "command/options.hpp"
+#include "command/sources.hpp"
 #include "exchange/report.hpp"
 #include "table/day.hpp"
 
-#include <boost/process.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
 #include <filesystem>
-#include <map>
 
 namespace wetspell::command {
 
@@ -25,11 +24,6 @@ struct Checked {
   Exit exit = Exit::nothing_to_fix;
   std::string output;
 };
-
-bool is_workbook(const fs::path& path) {
-  constexpr std::array endings{".ods", ".xlsx", ".fods"};
-  return std::find(endings.begin(), endings.end(), path.extension().string()) != endings.end();
-}
 
 std::string rendered(const Season& season, const CheckReport& report, const std::string& file,
                      std::string_view format) {
@@ -67,28 +61,17 @@ Result<Checked> check_tables(const fs::path& path, const std::string& format, co
 
 /// Workbooks: the office reads and writes them, with the extension that runs this same engine.
 Result<Checked> check_workbook(const fs::path& path, const std::string& format, const fs::path& out) {
-  namespace bp = boost::process;
-  const fs::path office = beside_program("wetspell-office");
-  std::error_code error;
-  if (!fs::exists(office, error))
-    return Problem{ProblemKind::not_enough,
-                   "workbooks need LibreOffice and the program wetspell-office beside this one; "
-                   "save the sheets as CSV to check them without."};
   Arguments words{"check",    path.string(), "--oxt", beside_program("wetspell.oxt").string(),
                   "--format", format};
   if (!out.empty())
     words.insert(words.end(), {"--out", out.string()});
-  std::error_code failed;
-  bp::ipstream stream;
-  bp::child child(office.string(), bp::args(words), bp::std_out > stream, bp::std_in < bp::null, failed);
-  if (failed)
-    return Problem{ProblemKind::bad_argument, "wetspell-office cannot be started: " + failed.message()};
-  std::string output{std::istreambuf_iterator<char>(stream), {}};
-  child.wait(failed);
-  if (failed || child.exit_code() > 1)
+  auto said = run_office(words);
+  if (!said)
+    return said.error();
+  if (said.value().exit > 1)
     return Problem{ProblemKind::bad_argument,
                    fmt::format("{} could not be checked in the office.", path.string())};
-  return Checked{static_cast<Exit>(child.exit_code()), std::move(output)};
+  return Checked{static_cast<Exit>(said.value().exit), std::move(said.value().output)};
 }
 
 } // namespace
