@@ -3,6 +3,8 @@
 #include "check/rule.hpp"
 #include "command/command.hpp"
 #include "command/options.hpp"
+#include "estimate/catalogue_text.hpp"
+#include "estimate/figure.hpp"
 #include "function/catalogue_text.hpp"
 #include "function/function.hpp"
 #include "season/catalogue_text.hpp"
@@ -144,6 +146,23 @@ std::string limits_text() {
   return out;
 }
 
+std::string figures_text() {
+  std::string out;
+  for (const FigureSpec* figure : figure_catalogue())
+    out += fmt::format("  {:<26} {}\n      {}\n", figure->name, figure->title, figure->help);
+  return out;
+}
+
+json figures_entries() {
+  json all = json::array();
+  for (const FigureSpec* figure : figure_catalogue())
+    all.push_back({{"figure", figure->name},
+                   {"title", figure->title},
+                   {"help", figure->help},
+                   {"source", figure->source}});
+  return all;
+}
+
 json limits_entries() {
   json all = json::array();
   for (const LimitSpec& limit : limits_catalogue())
@@ -168,6 +187,9 @@ Exit fields(const Arguments& arguments) {
 }
 Exit limits(const Arguments& arguments) {
   return list(arguments, "limits", {limits_text, limits_entries, limits_markdown});
+}
+Exit figures(const Arguments& arguments) {
+  return list(arguments, "figures", {figures_text, figures_entries, figures_markdown});
 }
 
 } // namespace wetspell::command

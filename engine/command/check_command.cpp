@@ -94,12 +94,8 @@ Exit check(const Arguments& arguments) {
   if (format != "text" && format != "csv" && format != "json")
     return refuse("check", fmt::format("the format is text, csv or json, not '{}'.", format));
   const fs::path out = values["out"].as<std::string>();
-  if (!out.empty()) {
-    std::error_code error;
-    fs::create_directories(out, error);
-    if (error)
-      return refuse("check", fmt::format("the folder {} cannot be made: {}.", out.string(), error.message()));
-  }
+  if (auto made = make_folder(out); !made)
+    return refuse("check", made.error().text);
 
   const auto& files = values["file"].as<std::vector<std::string>>();
   const bool list = format == "json" && files.size() > 1;

@@ -27,11 +27,14 @@ std::span<const CommandSpec> commands();
 
 // Each in its own file.
 Exit check(const Arguments& arguments);
+Exit summarise(const Arguments& arguments);
+Exit pool(const Arguments& arguments);
 Exit read(const Arguments& arguments);
 Exit new_workbook(const Arguments& arguments);
 Exit rules(const Arguments& arguments);
 Exit functions(const Arguments& arguments);
 Exit fields(const Arguments& arguments);
 Exit limits(const Arguments& arguments);
+Exit figures(const Arguments& arguments);
 
 } // namespace wetspell::command

@@ -40,6 +40,16 @@ Result<void> write_file(const fs::path& path, std::string_view text) {
   return boost::outcome_v2::success();
 }
 
+Result<void> make_folder(const fs::path& path) {
+  std::error_code error;
+  if (!path.empty())
+    fs::create_directories(path, error);
+  if (error)
+    return Problem{ProblemKind::bad_argument,
+                   fmt::format("the folder {} cannot be made: {}.", path.string(), error.message())};
+  return boost::outcome_v2::success();
+}
+
 namespace {
 
 Result<Table> table_at(const fs::path& path) {

@@ -17,6 +17,9 @@ Result<std::string> file_text(const std::filesystem::path& path);
 /// Writes the whole file or leaves the old one as it was; a Problem in words when it cannot be written.
 Result<void> write_file(const std::filesystem::path& path, std::string_view text);
 
+/// Makes the folder (and those it stands in) where it is not there yet; an empty path asks for none.
+Result<void> make_folder(const std::filesystem::path& path);
+
 /// The tables of a folder (its .csv files, by name) or of one .csv file. A table is called as its file.
 Result<std::vector<Table>> tables_at(const std::filesystem::path& path);
 

@@ -20,6 +20,12 @@ std::span<const CommandSpec> commands() {
                   "2 when a file could not be read.",
                   check},
       CommandSpec{
+          "summarise", "summarise SEASON... [--out DIR] [--format text|csv|json] [--by COLUMNS]",
+          "What seasons say: figures of every pool and of the programme, each with its interval and the "
+          "readings\nbehind it. With --out also the summarised workbook.",
+          summarise},
+      CommandSpec{"pool", "pool SEASON CODE --out DIR", "The page of one pool, as PDF and PNG.", pool},
+      CommandSpec{
           "read", "read --kind KIND [--assume UNIT]",
           "Reads quantities, one a line, from standard input and prints how each is understood, one JSON\n"
           "object a line.",
@@ -32,6 +38,8 @@ std::span<const CommandSpec> commands() {
                   fields},
       CommandSpec{"limits", "limits [--format text|json|markdown]",
                   "Lists the limits that the rules compare with.", limits},
+      CommandSpec{"figures", "figures [--format text|json|markdown]", "Lists the figures of a summary.",
+                  figures},
   };
   return all;
 }

@@ -123,6 +123,8 @@ std::string in_words(const Figure& figure, const Settings& settings) {
     text = with_unit(std::exchange(behind, {}), figured, settings);
   if (text.empty())
     return figure.note;
+  if (figured == Figured::count && behind.empty() && figure.value == static_cast<double>(figure.n))
+    return text; // a number of things that were all counted
   behind += fmt::format("{}n {}", behind.empty() ? "" : "; ", figure.n);
   return fmt::format("{} ({})", text, behind);
 }

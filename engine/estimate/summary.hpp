@@ -17,8 +17,9 @@ struct SummaryOptions {
   double level = 0.95;      ///< of all intervals
   std::size_t draws = 2000; ///< of every bootstrap; the same seed gives the same answer
   std::uint64_t seed = 20260401;
-  /// The pools' column by whose contents the programme's figures are told apart as well; pool_code: none.
-  std::vector<Field> groups{Field::pool_owner};
+  /// Headings of the pools' columns by whose contents the programme's figures are told apart as well; see
+  /// pool_groups().
+  std::string group_by = "Owner";
   /// Called now and then with the share done (0 to 1); returning false cancels.
   std::function<bool(double)> progress;
 };

@@ -15,6 +15,10 @@ namespace {
 
 using json = nlohmann::ordered_json;
 
+std::string counted(std::size_t number, std::string_view thing) {
+  return fmt::format("{} {}{}", number, thing, number == 1 ? "" : "s");
+}
+
 /// "Owner: town forest"; empty for all pools.
 std::string group_of(const ProgrammeFigure& each) {
   return each.column.empty() ? std::string() : fmt::format("{}: {}", each.column, each.group);
@@ -87,8 +91,9 @@ void write_row(Table& table, std::size_t row, const std::string& pool, const std
 } // namespace
 
 std::string summary_text(const Season& season, const SeasonSummary& summary, std::string_view file) {
-  std::string out = fmt::format("{}: {} pools, {} visits; {} readings left out.\n", file,
-                                summary.pools.size(), season.visits.size(), summary.left_out.size());
+  std::string out =
+      fmt::format("{}: {}, {}; {} left out.\n", file, counted(summary.pools.size(), "pool"),
+                  counted(season.visits.size(), "visit"), counted(summary.left_out.size(), "reading"));
   std::string heading = "-";
   for (const ProgrammeFigure& each : summary.programme) {
     if (const std::string group = group_of(each); group != heading) {

@@ -23,7 +23,7 @@ struct Given {
   std::size_t column = 0;
   [[nodiscard]] const Cell& cell() const { return table->at(row, column); }
 };
-using GivenSettings = std::array<Given, 11>;
+using GivenSettings = std::array<Given, 12>;
 
 /// Position of the setting with this label; the catalogue's size when there is none.
 std::size_t setting_labelled(std::string_view text) {
@@ -92,6 +92,8 @@ public:
     s.depth = unit(Setting::depth_unit, Kind::depth, Unit::inch, Unit::centimetre);
     s.length = unit(Setting::length_unit, Kind::length, Unit::foot, Unit::metre);
     s.area = unit(Setting::area_unit, Kind::area, Unit::square_foot, Unit::square_metre);
+    if (at(Setting::group_by).table != nullptr) // a blank asks for no groups
+      s.group_by = to_text(cell(Setting::group_by));
     read_order();
     read_year();
     s.first_day = day(Setting::first_day);

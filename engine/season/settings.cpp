@@ -7,7 +7,7 @@ namespace wetspell {
 namespace {
 
 // The unit lines stand at "as the system", so that one choice turns the whole workbook to metric.
-constexpr std::array<SettingSpec, 11> catalogue{{
+constexpr std::array<SettingSpec, 12> catalogue{{
     {Setting::programme, "programme", "Programme", "", "",
      "The name of your programme, as it stands on prints and in files."},
     {Setting::season_year, "season_year", "Season (year)", "", "",
@@ -28,6 +28,10 @@ constexpr std::array<SettingSpec, 11> catalogue{{
      "The unit in which areas are shown."},
     {Setting::date_order, "date_order", "A date like 3/4/2026 is", "refused", "refused|month first|day first",
      "Refused: it may be 4 March or 3 April, and the check asks. Otherwise which of the two comes first."},
+    {Setting::group_by, "group_by", "Pools grouped by", "Owner", "",
+     "Headings of columns on the sheet of pools, with commas between: the programme's figures are given for "
+     "each of "
+     "their contents too. Blank: for all pools only. Example: Owner, Locality"},
     {Setting::today, "today", "Check as of", "", "",
      "Blank: the day on which the check runs. Otherwise a day; visits after it lie in the future. Example: "
      "2026-09-15"},

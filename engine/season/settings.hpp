@@ -22,6 +22,7 @@ enum class Setting : std::uint8_t {
   length_unit,
   area_unit,
   date_order,
+  group_by,
   today,
 };
 
@@ -45,7 +46,8 @@ struct Settings {
   Unit length = Unit::foot;
   Unit area = Unit::square_foot;
   DateOrder date_order = DateOrder::unknown;
-  double today = 0; ///< days since 1899-12-30; dates after it lie in the future
+  std::string group_by = "Owner"; ///< headings of the pools' columns by which figures are told apart
+  double today = 0;               ///< days since 1899-12-30; dates after it lie in the future
 
   /// The unit in which a bare number of this kind is read and results are printed.
   [[nodiscard]] Unit unit_of(Kind kind) const;

@@ -52,6 +52,12 @@ TEST(Figure, WithoutAValueTheNoteSpeaks) {
   EXPECT_EQ(too_few(7, "visit", "visits"), "7 visits: no estimate");
 }
 
+TEST(Figure, WhatWasCountedNeedsNoCountBehindIt) {
+  constexpr FigureSpec visits{"visits", "Visits", Figured::count, "", ""};
+  EXPECT_EQ(in_words(counted_figure(visits, 5), metric()), "5");
+  EXPECT_EQ(in_words(plain_figure(visits, 5, 2), metric()), "5 (n 2)");
+}
+
 TEST(Figure, WordsAreTheFigure) {
   Figure figure = cannot_say(spell, "");
   figure.words = "short";

@@ -83,7 +83,7 @@ TEST(SummaryReport, JsonHoldsEveryFigureInTheWorkbooksUnits) {
 
 TEST(SummaryReport, TextTellsThePoolsAndWhatWasLeftOut) {
   const std::string text = summary_text(season(), summary(), "season.ods");
-  EXPECT_THAT(text, HasSubstr("season.ods: 1 pools, 1 visits; 1 readings left out."));
+  EXPECT_THAT(text, HasSubstr("season.ods: 1 pool, 1 visit; 1 reading left out."));
   EXPECT_THAT(text, HasSubstr("Owner: town forest"));
   EXPECT_THAT(text, HasSubstr("20 in (18 to 22; n 3)"));
   EXPECT_THAT(text, HasSubstr("2026-06-14 to 2026-06-28 (n 3)"));

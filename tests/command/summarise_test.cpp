@@ -1,0 +1,77 @@
+#include "command/program.hpp"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+namespace wetspell::test {
+namespace {
+
+using nlohmann::json;
+
+constexpr const char* visits = "Pool,Date,Person,Water,Depth\n"
+                               "P1,2026-04-10,RW,standing water,20\n"
+                               "P1,2026-05-10,RW,standing water,12\n"
+                               "P2,2026-04-11,RW,no standing water,20\n";
+
+const json* figure(const json& figures, std::string_view name) {
+  for (const json& each : figures)
+    if (each["name"] == name)
+      return &each;
+  return nullptr;
+}
+
+TEST(SummariseCommand, GivesFiguresAndWhatWasLeftOut) {
+  const Folder folder;
+  write(folder / "visits.csv", visits);
+  const Said said = run({"summarise", (folder / "visits.csv").string(), "--format", "json"});
+  ASSERT_EQ(said.exit, 0) << said.out << said.err;
+  const json all = json::parse(said.out);
+  EXPECT_EQ(all["file"], (folder / "visits.csv").string());
+  ASSERT_EQ(all["pools"].size(), 2u);
+  const json* deepest = figure(all["pools"][0]["figures"], "deepest");
+  ASSERT_NE(deepest, nullptr) << said.out;
+  for (const char* key : {"name", "value", "unit", "low", "high", "level", "n", "note"})
+    EXPECT_TRUE(deepest->contains(key)) << key;
+  EXPECT_NEAR((*deepest)["value"].get<double>(), 20, 1e-9);
+  EXPECT_EQ((*deepest)["unit"], "in");
+  EXPECT_EQ((*deepest)["n"], 2);
+  ASSERT_EQ(all["left_out"].size(), 1u);
+  EXPECT_EQ(all["left_out"][0]["row"], 4);
+  EXPECT_EQ(all["left_out"][0]["pool"], "P2");
+}
+
+TEST(SummariseCommand, WritesItsThreeFormsIntoAFolder) {
+  const Folder folder;
+  write(folder / "visits.csv", visits);
+  EXPECT_EQ(run({"summarise", (folder / "visits.csv").string(), "--out", (folder / "out").string()}).exit, 0);
+  for (const char* ending : {".txt", ".csv", ".json"})
+    EXPECT_FALSE(text_of(folder / ("out/visits-summary" + std::string(ending))).empty()) << ending;
+  EXPECT_EQ(text_of(folder / "visits.csv"), visits);
+}
+
+TEST(SummariseCommand, SeveralSeasonsGiveAListAndWhatCannotBeReadIsTold) {
+  const Folder folder;
+  write(folder / "a.csv", visits);
+  write(folder / "b.csv", visits);
+  const Said both =
+      run({"summarise", (folder / "a.csv").string(), (folder / "b.csv").string(), "-f", "json"});
+  EXPECT_EQ(json::parse(both.out).size(), 2u);
+  const Said one = run({"summarise", (folder / "a.csv").string(), (folder / "none.csv").string()});
+  EXPECT_EQ(one.exit, 2);
+  EXPECT_NE(one.out.find("Pool P1"), std::string::npos) << "what can be read is summarised";
+  EXPECT_NE(one.err.find("none.csv: there is no such file"), std::string::npos) << one.err;
+  EXPECT_EQ(run({"summarise"}).exit, 2);
+  EXPECT_EQ(run({"summarise", (folder / "a.csv").string(), "--format", "pdf"}).exit, 2);
+}
+
+TEST(PoolCommand, WantsAWorkbookAndACode) {
+  EXPECT_EQ(run({"pool"}).exit, 2);
+  const Folder folder;
+  write(folder / "visits.csv", visits);
+  const Said said = run({"pool", (folder / "visits.csv").string(), "P1", "--out", (folder / "out").string()});
+  EXPECT_EQ(said.exit, 2);
+  EXPECT_NE(said.err.find("is no workbook"), std::string::npos) << said.err;
+}
+
+} // namespace
+} // namespace wetspell::test
