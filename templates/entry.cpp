@@ -95,6 +95,7 @@ void limit_number(EntryCheck& check, const FieldSpec& field, const std::string& 
         "compare the year with the season on the sheet Start.";
     break;
   case Kind::area:
+  case Kind::volume:
   case Kind::truth:
     break;
   }
@@ -170,6 +171,10 @@ EntryCheck entry_check(const SettingSpec& setting) {
     check.condition =
         formula_condition(fmt::format("AND(ISNUMBER({0});{0}>=1990;{0}<=2200;{0}=INT({0}))", cell));
     check.refusal = "A year has four digits: 2026.";
+    check.stop = true;
+  } else if (setting.setting == Setting::basin_shape) {
+    check.condition = formula_condition(fmt::format("AND(ISNUMBER({0});{0}>=0.25;{0}<=20)", cell));
+    check.refusal = "A shape is a number from 0.25 to 20: 1 for a cone, 2 for a bowl.";
     check.stop = true;
   } else if (setting.setting != Setting::programme) {
     check.condition = formula_condition(fmt::format("AND(ISNUMBER({0});{0}>=DATE(1990;1;1))", cell));

@@ -40,7 +40,7 @@ Exit read(const Arguments& arguments) {
   namespace po = boost::program_options;
   po::options_description options;
   options.add_options()("kind,k", po::value<std::string>()->default_value(""),
-                        "temperature, depth, length, area, percent, date, time, count or truth")(
+                        "temperature, depth, length, area, volume, percent, date, time, count or truth")(
       "assume,a", po::value<std::string>()->default_value(""),
       "unit of numbers that stand without one: in, °F, m ...")(
       "date-order", po::value<std::string>()->default_value(""),
@@ -56,8 +56,8 @@ Exit read(const Arguments& arguments) {
   const auto kind = kind_named(kind_word);
   if (!kind)
     return refuse("read",
-                  fmt::format("--kind is temperature, depth, length, area, percent, date, time, count or "
-                              "truth, not '{}'.",
+                  fmt::format("--kind is temperature, depth, length, area, volume, percent, date, time, "
+                              "count or truth, not '{}'.",
                               kind_word));
   ReadOptions how;
   how.kind = *kind;

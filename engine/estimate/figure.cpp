@@ -26,9 +26,10 @@ Unit unit_of(Figured figured, const Settings& settings) {
     return settings.length;
   case Figured::area:
     return settings.area;
+  case Figured::volume:
+    return settings.unit_of(Kind::volume);
   case Figured::share:
     return Unit::percent;
-  case Figured::volume:
   case Figured::count:
   case Figured::number:
   case Figured::days:
@@ -37,12 +38,6 @@ Unit unit_of(Figured figured, const Settings& settings) {
     break;
   }
   return Unit::none;
-}
-
-constexpr double cubic_foot = 0.3048 * 0.3048 * 0.3048; // m³, exact: NIST SP 811 (2008), B.8
-
-bool in_cubic_feet(Figured figured, const Settings& settings) {
-  return figured == Figured::volume && settings.units == UnitSystem::us_customary;
 }
 
 /// Three significant digits, whole numbers in full, thousands apart.
@@ -86,15 +81,11 @@ std::string full_title(const Figure& figure) {
 std::string shown_unit(Figured figured, const Settings& settings) {
   if (figured == Figured::days)
     return "days";
-  if (figured == Figured::volume)
-    return in_cubic_feet(figured, settings) ? "ft³" : "m³";
   const std::string sign(symbol(unit_of(figured, settings)));
   return figured == Figured::depth_a_day ? sign + " a day" : sign;
 }
 
 double shown(double si, Figured figured, const Settings& settings) {
-  if (in_cubic_feet(figured, settings))
-    return si / cubic_foot;
   const Unit unit = unit_of(figured, settings);
   if (unit == Unit::none)
     return si;

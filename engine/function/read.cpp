@@ -7,10 +7,10 @@ namespace wetspell {
 
 namespace {
 
-constexpr ParameterSpec kind_parameter{
-    .name = "kind",
-    .takes = Takes::word,
-    .help = "What the cell is about: temperature, depth, length, area, percent, count, date, time or truth"};
+constexpr ParameterSpec kind_parameter{.name = "kind",
+                                       .takes = Takes::word,
+                                       .help = "What the cell is about: temperature, depth, length, area, "
+                                               "volume, percent, count, date, time or truth"};
 
 /// In the units of US fieldwork, in which bare numbers are read unless said otherwise.
 Unit field_unit(Kind kind) {
@@ -23,6 +23,8 @@ Unit field_unit(Kind kind) {
     return Unit::foot;
   case Kind::area:
     return Unit::square_foot;
+  case Kind::volume:
+    return Unit::cubic_foot;
   case Kind::percent:
     return Unit::percent;
   case Kind::count:
@@ -52,7 +54,7 @@ Result<Unit> unit_of(const ParameterSpec& parameter, const Argument& argument, K
 constexpr ParameterSpec unit_parameter{.name = "unit",
                                        .takes = Takes::word,
                                        .help = "Unit of a bare number",
-                                       .standard = "°F, in, ft, sq ft or %, whichever suits the kind"};
+                                       .standard = "°F, in, ft, sq ft, cu ft or %, whichever suits the kind"};
 constexpr ParameterSpec result_unit_parameter{.name = "result unit",
                                               .takes = Takes::word,
                                               .help = "Unit in which the number is given",
@@ -63,7 +65,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   const auto kind = kind_named(to_text(word));
   if (!kind) {
     return refusal::not_a_word(kind_parameter, word,
-                               "temperature, depth, length, area, percent, count, date, time, truth");
+                               "temperature, depth, length, area, volume, percent, count, date, time, truth");
   }
   const auto unit = unit_of(unit_parameter, arguments[2], *kind, field_unit(*kind));
   if (!unit) {

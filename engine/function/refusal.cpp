@@ -40,6 +40,8 @@ std::string_view usual_units(Kind kind) {
     return "ft, m, yd";
   case Kind::area:
     return "sq ft, sq m, acre, ha";
+  case Kind::volume:
+    return "cu ft, m3";
   case Kind::percent:
     return "%";
   case Kind::count:

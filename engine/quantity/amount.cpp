@@ -84,9 +84,10 @@ Amount read_mixed(Cursor& c) {
   return a;
 }
 
-/// Whether the 2 here squares the unit before it: "ft2" and an end, but not the "2 in" of "3 ft2 in".
-bool squares(Cursor c) {
-  if (!c.skip('2'))
+/// Whether the 2 here squares the unit before it: "ft2" and an end, but not the "2 in" of "3 ft2 in". Among
+/// volumes a 3 cubes it in the same way; elsewhere "2 ft3" are feet and inches.
+bool raises(Cursor c, Kind kind) {
+  if (!c.skip('2') && !(kind == Kind::volume && c.skip('3')))
     return false;
   if (is_digit(c.peek()) || is_letter(c.peek()) || c.peek() == '.' || c.peek() == ',' || c.peek() == '/' ||
       c.peek() == '"' || c.peek() == '\'')
@@ -116,9 +117,9 @@ std::optional<Unit> sign_unit(const Cursor& c, std::size_t& length) {
       length = 2;
       return Unit::inch;
     }
-    if (c.next() == '^' && c.at[2] == '2') {
+    if (c.next() == '^' && (c.at[2] == '2' || c.at[2] == '3')) {
       length = 3;
-      return Unit::square_foot;
+      return c.at[2] == '2' ? Unit::square_foot : Unit::cubic_foot;
     }
     return Unit::foot;
   case sign::degree: {
@@ -145,7 +146,7 @@ std::optional<Unit> unit_here(const Cursor& c, Kind kind, std::size_t& length) {
   if (word.empty())
     return std::nullopt;
   Cursor after{c.at + word.size()};
-  if (after.peek() == '^' || squares(after)) {
+  if (after.peek() == '^' || raises(after, kind)) {
     after.at += after.peek() == '^' ? 1 : 0;
     while (is_digit(after.peek()))
       ++after.at;

@@ -219,6 +219,7 @@ Quantity number(double written, Unit unit, double si) {
 std::optional<Quantity> dry(Kind kind, Unit assume) {
   switch (kind) {
   case Kind::depth:
+  case Kind::volume:
   case Kind::percent:
     return number(0, assume, 0);
   case Kind::temperature:

@@ -63,7 +63,7 @@ std::optional<double> number_word(std::string_view folded) {
 Quantity named_stranger(Quantity q, std::string_view folded, Kind kind) {
   if (q.status != Status::bad || q.reason == Reason::letter_o || q.reason == Reason::letter_l)
     return q;
-  for (const Kind other : {Kind::temperature, Kind::length, Kind::area, Kind::percent}) {
+  for (const Kind other : {Kind::temperature, Kind::length, Kind::area, Kind::volume, Kind::percent}) {
     const Quantity as = read_measure({folded.data()}, other, usual_unit(other));
     if (as.status != Status::bad && as.unit_typed)
       return bad(mismatch(found_by(as.unit), kind));

@@ -9,7 +9,7 @@ namespace wetspell {
 /// A quantity that is bad for this reason.
 Quantity bad(Reason reason);
 
-/// Temperature, depth, length, area, per cent and counts. `assume` fits the kind.
+/// Temperature, depth, length, area, volume, per cent and counts. `assume` fits the kind.
 Quantity read_measure(Cursor cursor, Kind kind, Unit assume);
 /// A bare number in a unit that fits the kind. `step` is that of its last digit; 0: as its shortest digits
 /// have it.

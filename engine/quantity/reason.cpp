@@ -83,11 +83,11 @@ consteval bool in_order() {
 }
 static_assert(in_order(), "the table of words follows the order of the enum");
 
-constexpr std::array<std::string_view, 7> found_words{"a temperature", "a length", "an area", "a per cent",
-                                                      "paces",         "a date",   "a time"};
-constexpr std::array<std::string_view, 9> expected_words{"a temperature", "a depth",    "a length",
-                                                         "an area",       "a per cent", "a count",
-                                                         "a date",        "a time",     "yes or no"};
+constexpr std::array<std::string_view, 8> found_words{"a temperature", "a length", "an area", "a volume",
+                                                      "a per cent",    "paces",    "a date",  "a time"};
+constexpr std::array<std::string_view, kinds_of_quantity> expected_words{
+    "a temperature", "a depth", "a length", "an area", "a volume",
+    "a per cent",    "a count", "a date",   "a time",  "yes or no"};
 
 constexpr std::size_t first = static_cast<std::size_t>(Reason::first_mismatch);
 constexpr std::size_t mismatches = found_words.size() * expected_words.size();
@@ -121,6 +121,8 @@ Found found_by(Unit unit) {
     return Found::temperature;
   case Kind::area:
     return Found::area;
+  case Kind::volume:
+    return Found::volume;
   case Kind::percent:
     return Found::percent;
   default:

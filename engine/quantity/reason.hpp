@@ -77,11 +77,12 @@ enum class Reason : std::uint8_t {
 };
 
 /// What was found in the place of something else.
-enum class Found : std::uint8_t { temperature, length, area, percent, paces, date, time };
+enum class Found : std::uint8_t { temperature, length, area, volume, percent, paces, date, time };
 
 /// "a temperature where a depth is expected", and so on for everything that can be found and expected.
 constexpr Reason mismatch(Found found, Kind expected) {
-  return static_cast<Reason>(static_cast<int>(Reason::first_mismatch) + static_cast<int>(found) * 9 +
+  return static_cast<Reason>(static_cast<int>(Reason::first_mismatch) +
+                             static_cast<int>(found) * static_cast<int>(kinds_of_quantity) +
                              static_cast<int>(expected));
 }
 

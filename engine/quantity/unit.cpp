@@ -15,9 +15,11 @@ constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
 constexpr std::string_view by_definition = "SI: by definition";
 constexpr std::string_view lengths = "NIST SP 811 (2008), B.8, exact";
 constexpr std::string_view squares = "square of the length factor of NIST SP 811 (2008), B.8, exact";
+constexpr std::string_view cubes =
+    "cube of the length factor of NIST SP 811 (2008), B.8, exact: (381/1250)^3 in lowest terms";
 
 // Numerators and denominators are integers, so that a product with what somebody typed is exact.
-constexpr std::array<UnitSpec, 19> table{{
+constexpr std::array<UnitSpec, 21> table{{
     {Unit::none, Kind::count, "", "number", 1, 1, 0, 12, by_definition},
     {Unit::celsius, Kind::temperature, "°C", "degree Celsius", 1, 1, 0, 1, by_definition},
     {Unit::fahrenheit, Kind::temperature, "°F", "degree Fahrenheit", 5, 9, 32, 1,
@@ -35,6 +37,8 @@ constexpr std::array<UnitSpec, 19> table{{
     {Unit::acre, Kind::area, "ac", "acre", 40468564224, 10000000, 0, 3,
      "43 560 international square feet, exact; NIST SP 811 gives the acre of survey feet, withdrawn in 2022"},
     {Unit::hectare, Kind::area, "ha", "hectare", 10000, 1, 0, 4, by_definition},
+    {Unit::cubic_metre, Kind::volume, "m³", "cubic metre", 1, 1, 0, 1, by_definition},
+    {Unit::cubic_foot, Kind::volume, "ft³", "cubic foot", 55306341, 1953125000, 0, 0, cubes},
     {Unit::percent, Kind::percent, "%", "per cent", 1, 100, 0, 1, by_definition},
     {Unit::one, Kind::percent, "", "fraction of one", 1, 1, 0, 3, by_definition},
     {Unit::pace, Kind::length, "paces", "pace", 2, 1, 0, 1, "common practice, no source: two steps"},
@@ -53,13 +57,14 @@ constexpr bool walked(Unit unit) {
   return unit == Unit::pace || unit == Unit::step;
 }
 
-constexpr std::array<std::string_view, 9> kind_names{"temperature", "depth", "length", "area", "percent",
-                                                     "count",       "date",  "time",   "truth"};
+constexpr std::array<std::string_view, kinds_of_quantity> kind_names{
+    "temperature", "depth", "length", "area", "volume", "percent", "count", "date", "time", "truth"};
 
 constexpr bool can_be_in(const UnitSpec& u, Kind kind) {
   switch (kind) {
   case Kind::temperature:
   case Kind::area:
+  case Kind::volume:
   case Kind::percent:
   case Kind::length:
     return u.unit != Unit::none && u.kind == kind;
@@ -113,6 +118,8 @@ Unit usual_unit(Kind kind) {
     return Unit::metre;
   case Kind::area:
     return Unit::square_metre;
+  case Kind::volume:
+    return Unit::cubic_metre;
   case Kind::percent:
     return Unit::percent;
   case Kind::count:

@@ -1,6 +1,7 @@
 // Kinds of quantity, their units, and the exact factors between them.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <span>
@@ -9,7 +10,19 @@
 namespace wetspell {
 
 /// What a cell is about. `truth` is yes/no, `time` a time of day, `count` a whole number of things.
-enum class Kind : std::uint8_t { temperature, depth, length, area, percent, count, date, time, truth };
+enum class Kind : std::uint8_t {
+  temperature,
+  depth,
+  length,
+  area,
+  volume,
+  percent,
+  count,
+  date,
+  time,
+  truth
+};
+inline constexpr std::size_t kinds_of_quantity = 10;
 
 enum class Unit : std::uint8_t {
   none, // counts, dates, times, yes/no
@@ -27,6 +40,8 @@ enum class Unit : std::uint8_t {
   square_yard,
   acre, // international acre
   hectare,
+  cubic_metre,
+  cubic_foot,
   percent,
   one,  // a fraction of one
   pace, // two steps; has no length until somebody's calibration is known
@@ -61,7 +76,7 @@ std::optional<Unit> unit_named(std::string_view text);
 /// when words of different units are equally near. For a hint only; nothing is read by it.
 std::string_view unit_word_near(std::string_view word);
 
-/// The unit of a bare number where nothing else was agreed: °C, m, m², %; none for counts, dates, times,
+/// The unit of a bare number where nothing else was agreed: °C, m, m², m³, %; none for counts, dates, times,
 /// truth.
 Unit usual_unit(Kind kind);
 
@@ -71,7 +86,7 @@ Unit usual_unit(Kind kind);
 /// = 2 steps.
 double convert(double value, Unit from, Unit to);
 
-/// Value in SI (metre, °C, square metre, fraction of one). NaN for paces and steps.
+/// Value in SI (metre, °C, square metre, cubic metre, fraction of one). NaN for paces and steps.
 double to_si(double value, Unit unit);
 double from_si(double si, Unit unit);
 /// A difference or standard deviation: the zero of the scale plays no part.

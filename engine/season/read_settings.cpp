@@ -23,7 +23,7 @@ struct Given {
   std::size_t column = 0;
   [[nodiscard]] const Cell& cell() const { return table->at(row, column); }
 };
-using GivenSettings = std::array<Given, 12>;
+using GivenSettings = std::array<Given, settings_count>;
 
 /// Position of the setting with this label; the catalogue's size when there is none.
 std::size_t setting_labelled(std::string_view text) {
@@ -94,6 +94,7 @@ public:
     s.area = unit(Setting::area_unit, Kind::area, Unit::square_foot, Unit::square_metre);
     if (at(Setting::group_by).table != nullptr) // a blank asks for no groups
       s.group_by = to_text(cell(Setting::group_by));
+    read_shape();
     read_order();
     read_year();
     s.first_day = day(Setting::first_day);
@@ -140,6 +141,25 @@ private:
     return usual;
   }
 
+  /// The number in a cell, as a number or as typed; 0 where there is none.
+  static double number(const Cell& given, const ReadOptions& as) {
+    if (given.kind != CellKind::text)
+      return given.number;
+    const Quantity q = wetspell::read(given.text, as);
+    return q.has_value() ? q.si : 0;
+  }
+
+  void read_shape() {
+    if (!typed(Setting::basin_shape))
+      return;
+    const Cell& given = cell(Setting::basin_shape);
+    const double shape = number(given, {.kind = Kind::percent, .assume = Unit::one});
+    if (given.kind != CellKind::date && shape >= 0.25 && shape <= 20)
+      season_.settings.basin_shape = shape;
+    else
+      remark(Setting::basin_shape, fmt::format("{} is taken", season_.settings.basin_shape));
+  }
+
   void read_order() {
     if (!typed(Setting::date_order))
       return;
@@ -158,11 +178,7 @@ private:
     if (!typed(Setting::season_year))
       return;
     const Cell& given = cell(Setting::season_year);
-    double year = given.number;
-    if (given.kind == CellKind::text) {
-      const Quantity q = wetspell::read(given.text, {.kind = Kind::count});
-      year = q.has_value() ? q.si : 0;
-    }
+    const double year = number(given, {.kind = Kind::count});
     if (given.kind != CellKind::date && year >= 1900 && year <= 2200 && year == std::floor(year))
       season_.settings.season_year = static_cast<int>(year);
     else

@@ -7,7 +7,7 @@ namespace wetspell {
 namespace {
 
 // The unit lines stand at "as the system", so that one choice turns the whole workbook to metric.
-constexpr std::array<SettingSpec, 12> catalogue{{
+constexpr std::array<SettingSpec, settings_count> catalogue{{
     {Setting::programme, "programme", "Programme", "", "",
      "The name of your programme, as it stands on prints and in files."},
     {Setting::season_year, "season_year", "Season (year)", "", "",
@@ -26,6 +26,9 @@ constexpr std::array<SettingSpec, 12> catalogue{{
      "The unit of lengths and widths that stand without one."},
     {Setting::area_unit, "area_unit", "Areas in", "as the system", "as the system|sq ft|acre|m²|ha",
      "The unit in which areas are shown."},
+    {Setting::basin_shape, "basin_shape", "Shape of basins", "2", "",
+     "How basins widen upwards, for volumes of pools too little measured to tell: 1 a cone, 2 a bowl "
+     "(judgement), larger a tub. Published: 0.91, 1.72, 3.3."},
     {Setting::date_order, "date_order", "A date like 3/4/2026 is", "refused", "refused|month first|day first",
      "Refused: it may be 4 March or 3 April, and the check asks. Otherwise which of the two comes first."},
     {Setting::group_by, "group_by", "Pools grouped by", "Owner", "",
@@ -53,6 +56,8 @@ Unit Settings::unit_of(Kind kind) const {
     return length;
   case Kind::area:
     return area;
+  case Kind::volume:
+    return units == UnitSystem::us_customary ? Unit::cubic_foot : Unit::cubic_metre;
   case Kind::percent:
     return Unit::percent;
   case Kind::count:

@@ -4,6 +4,7 @@
 #include "quantity/read.hpp"
 #include "season/choice.hpp"
 
+#include <cstddef>
 #include <optional>
 #include <span>
 #include <string>
@@ -21,10 +22,13 @@ enum class Setting : std::uint8_t {
   depth_unit,
   length_unit,
   area_unit,
+  basin_shape,
   date_order,
   group_by,
   today,
 };
+
+inline constexpr std::size_t settings_count = static_cast<std::size_t>(Setting::today) + 1;
 
 struct SettingSpec {
   Setting setting;
@@ -45,6 +49,7 @@ struct Settings {
   Unit depth = Unit::inch;
   Unit length = Unit::foot;
   Unit area = Unit::square_foot;
+  double basin_shape = 2; ///< shape of a basin where too little was measured: measure/basin.hpp
   DateOrder date_order = DateOrder::unknown;
   std::string group_by = "Owner"; ///< headings of the pools' columns by which figures are told apart
   double today = 0;               ///< days since 1899-12-30; dates after it lie in the future

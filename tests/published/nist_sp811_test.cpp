@@ -24,6 +24,14 @@ TEST(NistSp811, AreaFactors) {
   EXPECT_EQ(to_si(1, Unit::hectare), 1e4);                       // B.8: hectare, 1.0 E+04, exact
 }
 
+TEST(NistSp811, VolumeFactors) {
+  EXPECT_NEAR(to_si(1, Unit::cubic_foot), 2.831685e-2, 0.5e-8); // B.8: cubic foot, printed rounded
+  EXPECT_EQ(to_si(1, Unit::cubic_foot), 0.028316846592);        // the cube of 0.3048, exact
+  EXPECT_EQ(to_si(1e12, Unit::cubic_foot), 28316846592);        // the same factor, no digit lost
+  EXPECT_DOUBLE_EQ(convert(1, Unit::cubic_metre, Unit::cubic_foot),
+                   35.31466672148859); // its reciprocal, Python 3 fractions
+}
+
 // B.8 gives the acre of US survey feet, 4.046 873 E+03 m². Survey units were withdrawn at the end of 2022
 // (from memory: notice of NIST and NOAA, 2020-10-05); here an acre is 43 560 international square feet, 4
 // millionths less. GNU units 2.22: 4046.8564224.

@@ -18,8 +18,8 @@
 namespace wetspell {
 namespace {
 
-constexpr Kind kinds[] = {Kind::temperature, Kind::depth, Kind::length, Kind::area, Kind::percent,
-                          Kind::count,       Kind::date,  Kind::time,   Kind::truth};
+constexpr Kind kinds[] = {Kind::temperature, Kind::depth, Kind::length, Kind::area, Kind::volume,
+                          Kind::percent,     Kind::count, Kind::date,   Kind::time, Kind::truth};
 
 std::string_view why(const Cell& cell, Kind kind) {
   const Quantity q = read(cell, {kind});

@@ -10,8 +10,8 @@
 namespace wetspell {
 namespace {
 
-constexpr Kind kinds[] = {Kind::temperature, Kind::depth, Kind::length, Kind::area, Kind::percent,
-                          Kind::count,       Kind::date,  Kind::time,   Kind::truth};
+constexpr Kind kinds[] = {Kind::temperature, Kind::depth, Kind::length, Kind::area, Kind::volume,
+                          Kind::percent,     Kind::count, Kind::date,   Kind::time, Kind::truth};
 
 TEST(UnitNamed, SpellingsOfOneUnit) {
   const struct {
@@ -24,6 +24,8 @@ TEST(UnitNamed, SpellingsOfOneUnit) {
       {Unit::fahrenheit, {"°F", "F", "f", "℉", "deg. F", "degF", "Fahrenheit", "° F"}},
       {Unit::square_foot, {"ft²", "ft2", "ft^2", "sq ft", "sq. ft.", "sqft", "square feet", "Square Foot"}},
       {Unit::square_metre, {"m²", "m2", "m^2", "sq m", "sqm", "square metres", "square meter", "M2"}},
+      {Unit::cubic_metre, {"m³", "m3", "m^3", "cu m", "cu. m.", "cubic metres", "cubic meter", "M3"}},
+      {Unit::cubic_foot, {"ft³", "ft3", "ft^3", "cu ft", "cu. ft.", "cuft", "cubic feet", "Cubic Foot"}},
       {Unit::percent, {"%", "per cent", "percent", "pct", "pct.", "Percent", "PCT", "％"}},
       {Unit::pace, {"pace", "paces", "Paces", "double paces", "double pace", "PACES", " paces ", "pace."}},
   };
@@ -46,7 +48,7 @@ TEST(UnitNamed, EverySymbolAndNameNamesItsUnit) {
 
 TEST(UnitNamed, NothingElseIsAUnit) {
   for (const char* word :
-       {"", " ", "inchs", "x", "deg", "°", "degrees", "feets", "m3", "km", "in in", "25 in", "\xff"})
+       {"", " ", "inchs", "x", "deg", "°", "degrees", "feets", "m4", "km", "in in", "25 in", "\xff"})
     EXPECT_EQ(unit_named(word), std::nullopt) << word;
 }
 
@@ -74,7 +76,9 @@ TEST(Fits, KindsAndTheirUnits) {
     EXPECT_TRUE(fits(usual_unit(kind), kind)) << name(kind);
     EXPECT_EQ(kind_named(name(kind)), kind);
   }
-  EXPECT_EQ(kind_named("volume"), std::nullopt);
+  EXPECT_TRUE(fits(Unit::cubic_foot, Kind::volume));
+  EXPECT_FALSE(fits(Unit::square_foot, Kind::volume));
+  EXPECT_EQ(kind_named("mass"), std::nullopt);
 }
 
 TEST(Convert, ThereAndBackGivesTheTypedNumber) {
