@@ -8,4 +8,9 @@ struct Measured {
   double uncertainty = 0; ///< standard uncertainty, SI; 0 means not known, never "exact"
 };
 
+/// Both ends of an interval.
+struct Interval {
+  double low = 0, high = 0;
+};
+
 } // namespace wetspell

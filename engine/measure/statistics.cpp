@@ -1,9 +1,9 @@
 #include "measure/statistics.hpp"
 
+#include "measure/careful_sum.hpp"
+#include "measure/distribution.hpp"
 #include "measure/refuse.hpp"
-#include "measure/special_functions.hpp"
-
-#include <boost/math/distributions/students_t.hpp>
+#include "measure/usable.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -15,36 +15,6 @@
 namespace wetspell {
 
 namespace {
-
-/// A sum that carries what rounding drops: each addition's exact error by Knuth's two-sum, which needs no
-/// comparison that a processor could guess wrongly.
-class CarefulSum {
-public:
-  void add(double term) {
-    const double next = sum_ + term;
-    const double added = next - sum_;
-    carried_ += (sum_ - (next - added)) + (term - added);
-    sum_ = next;
-  }
-  [[nodiscard]] double value() const { return sum_ + carried_; }
-
-private:
-  double sum_ = 0;
-  double carried_ = 0;
-};
-
-/// Why these values cannot be worked with, if they cannot.
-std::optional<Problem> unusable(std::span<const double> values) {
-  if (values.empty()) {
-    return not_enough("There is no value to work with.");
-  }
-  for (std::size_t i = 0; i < values.size(); ++i) {
-    if (!std::isfinite(values[i])) {
-      return not_a_number(fmt::format("Value {} of {} is not a finite number.", i + 1, values.size()));
-    }
-  }
-  return std::nullopt;
-}
 
 double sorted_quantile(const std::vector<double>& sorted, double p) {
   const double place = p * static_cast<double>(sorted.size() - 1);
@@ -61,7 +31,7 @@ double sorted_median(const std::vector<double>& sorted) {
 } // namespace
 
 Result<Moments> moments(std::span<const double> values) {
-  if (auto problem = unusable(values)) {
+  if (auto problem = unusable_values(values)) {
     return *std::move(problem);
   }
   const auto [smallest, largest] = std::ranges::minmax(values);
@@ -94,16 +64,13 @@ Result<Moments> moments(std::span<const double> values) {
 }
 
 Result<double> mean_half_width(const Moments& moments, double level) {
-  if (!(level > 0 && level < 1)) {
-    return bad_argument(
-        fmt::format("A level of {} was read; it must lie between 0 and 1, such as 0.95.", in_words(level)));
+  if (auto problem = unusable_level(level)) {
+    return *std::move(problem);
   }
   if (moments.n < 2) {
     return not_enough(fmt::format("{} of the at least 2 values needed to judge scatter.", moments.n));
   }
-  const boost::math::students_t_distribution<double, QuietPolicy> student(static_cast<double>(moments.n - 1));
-  // The upper tail asked for directly: 1 - tail would lose digits for levels near 1.
-  const double t = boost::math::quantile(boost::math::complement(student, (1 - level) / 2));
+  const double t = student_factor(level, static_cast<double>(moments.n - 1));
   const double half_width = t * moments.mean_uncertainty;
   if (!std::isfinite(half_width)) {
     return not_a_number(fmt::format("The half-width at level {} is not a finite number.", in_words(level)));
@@ -116,7 +83,7 @@ Result<double> quantile(std::span<const double> values, double p) {
     return bad_argument(
         fmt::format("A quantile of {} was asked for; it must lie between 0 and 1.", in_words(p)));
   }
-  if (auto problem = unusable(values)) {
+  if (auto problem = unusable_values(values)) {
     return *std::move(problem);
   }
   std::vector<double> sorted(values.begin(), values.end());
@@ -125,7 +92,7 @@ Result<double> quantile(std::span<const double> values, double p) {
 }
 
 Result<Robust> robust(std::span<const double> values) {
-  if (auto problem = unusable(values)) {
+  if (auto problem = unusable_values(values)) {
     return *std::move(problem);
   }
   constexpr double normal_consistency = 1.4826; // 1 / (upper quartile of the standard normal distribution)
@@ -151,7 +118,7 @@ Result<OriginLine> line_through_origin(std::span<const double> x, std::span<cons
                     y.size(), weights.size()));
   }
   for (const auto values : {x, y, weights}) {
-    if (auto problem = unusable(values)) {
+    if (auto problem = unusable_values(values)) {
       return *std::move(problem);
     }
   }

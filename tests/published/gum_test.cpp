@@ -1,5 +1,6 @@
 // JCGM 100:2008, Guide to the expression of uncertainty in measurement (GUM).
 #include "measure/ellipse.hpp"
+#include "measure/line.hpp"
 #include "measure/pacing.hpp"
 #include "measure/statistics.hpp"
 #include "measure/three_readings.hpp"
@@ -59,6 +60,37 @@ TEST(Gum, Clause5_2_2FullyCorrelatedAxes) {
   const auto area =
       value_of(ellipse_area({.value = 20, .uncertainty = 0.5}, {.value = 12, .uncertainty = 0.4}, 1));
   EXPECT_THAT(area.uncertainty / area.value, agrees(0.5 / 20 + 0.4 / 12, 1e-14));
+}
+
+// Clause H.3, table H.6: a thermometer's correction by a line, against 20 °C. Printed: -0.1712 (0.0029),
+// 0.002 18 (0.000 67), r -0.930, at 30 °C -0.1494 (0.0041). In numbers by R 4.2.2, lm().
+TEST(Gum, ClauseH3CalibrationOfAThermometer) {
+  const std::vector<double> at{21.521, 22.012, 22.512, 23.003, 23.507, 23.999,
+                               24.513, 25.002, 25.503, 26.010, 26.511};
+  const std::vector<double> correction{-0.171, -0.169, -0.166, -0.159, -0.164, -0.165,
+                                       -0.156, -0.157, -0.159, -0.161, -0.160};
+  std::vector<double> above;
+  for (const double t : at) {
+    above.push_back(t - 20);
+  }
+  const auto line = value_of(least_squares(above, correction));
+  EXPECT_NEAR(line.intercept, -0.1712, 0.00005);
+  EXPECT_NEAR(line.intercept_uncertainty, 0.0029, 0.00005);
+  EXPECT_NEAR(line.slope, 0.00218, 0.000005);
+  EXPECT_NEAR(line.slope_uncertainty, 0.00067, 0.000005);
+  EXPECT_NEAR(line.correlation, -0.930, 0.0005);
+  EXPECT_NEAR(line.at(10), -0.1494, 0.00005);
+  EXPECT_NEAR(line.uncertainty_at(10, false), 0.0041, 0.00005);
+  EXPECT_EQ(line.freedom(), 9);
+  EXPECT_THAT(line.intercept, agrees(-0.17120379013135, 1e-12));
+  EXPECT_THAT(line.intercept_uncertainty, agrees(0.002877597835160, 1e-12));
+  EXPECT_THAT(line.slope, agrees(0.00218269773988728, 1e-12));
+  EXPECT_THAT(line.slope_uncertainty, agrees(0.000667938773227833, 1e-12));
+  EXPECT_THAT(line.correlation, agrees(-0.930429603093446, 1e-12));
+  EXPECT_THAT(line.at(10), agrees(-0.149376812732477, 1e-12));
+  EXPECT_THAT(line.uncertainty_at(10, false), agrees(0.00413859575285495, 1e-12));
+  EXPECT_THAT(line.residual_deviation, agrees(0.00349756396350529, 1e-12));
+  test::record("slope", line.slope, 0.00218269773988728);
 }
 
 } // namespace

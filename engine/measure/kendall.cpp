@@ -1,0 +1,148 @@
+#include "measure/kendall.hpp"
+
+#include "measure/distribution.hpp"
+#include "measure/usable.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <map>
+
+namespace wetspell {
+
+namespace {
+
+int sign_of(double difference) {
+  return difference > 0 ? 1 : difference < 0 ? -1 : 0;
+}
+
+/// s, its variance, and the pairs of equal y.
+struct Counted {
+  std::int64_t s = 0;
+  double variance = 0;
+  double pairs = 0;
+  double tied_pairs = 0;
+};
+
+Result<Counted> count(const Series& series) {
+  if (auto problem = unusable_points(series.x, series.y)) {
+    return *std::move(problem);
+  }
+  const std::size_t size = series.x.size();
+  if (size < 2) {
+    return not_enough("A trend needs two values at the very least, and there is one.");
+  }
+  Counted found;
+  for (std::size_t i = 0; i < size; ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      const int across = sign_of(series.x[i] - series.x[j]);
+      if (across == 0) {
+        return bad_argument(
+            fmt::format("The time {} stands twice; a trend takes one value a time.", in_words(series.x[i])));
+      }
+      found.s += across * sign_of(series.y[i] - series.y[j]);
+    }
+  }
+  const auto spread = [](double t) { return t * (t - 1) * (2 * t + 5); };
+  const auto n = static_cast<double>(size);
+  double variance = spread(n);
+  std::map<double, double> equal;
+  for (const double value : series.y) {
+    equal[value] += 1;
+  }
+  for (const auto& [value, t] : equal) {
+    variance -= spread(t);
+    found.tied_pairs += t * (t - 1) / 2;
+  }
+  found.variance = variance / 18;
+  found.pairs = n * (n - 1) / 2;
+  return found;
+}
+
+void judge(Kendall& found) {
+  const auto s = static_cast<double>(found.s);
+  found.z = found.s == 0 || found.variance <= 0 ? 0.0 : (s - sign_of(s)) / std::sqrt(found.variance);
+  found.p = std::min(1.0, normal_tails(found.z));
+}
+
+void correlate(Kendall& found, double pairs, double tied) {
+  found.tau_a = static_cast<double>(found.s) / pairs;
+  found.tau_b = tied < pairs ? static_cast<double>(found.s) / std::sqrt(pairs * (pairs - tied)) : 0.0;
+}
+
+/// Chances of every number of falling pairs, 0 to n(n-1)/2: each further value falls below 0 to k of those
+/// before it, all equally likely.
+std::vector<double> falling_pairs(std::size_t n) {
+  std::vector<double> chance{1};
+  for (std::size_t k = 1; k < n; ++k) {
+    std::vector<double> next(chance.size() + k, 0);
+    for (std::size_t i = 0; i < chance.size(); ++i) {
+      for (std::size_t more = 0; more <= k; ++more) {
+        next[i + more] += chance[i] / static_cast<double>(k + 1);
+      }
+    }
+    chance = std::move(next);
+  }
+  return chance;
+}
+
+} // namespace
+
+double kendall_upper_tail(std::size_t n, std::int64_t s) {
+  const auto chance = falling_pairs(n);
+  const auto pairs = static_cast<std::int64_t>(chance.size()) - 1;
+  double tail = 0;
+  for (std::int64_t falling = 0; falling <= pairs && pairs - 2 * falling >= s; ++falling) {
+    tail += chance[static_cast<std::size_t>(falling)];
+  }
+  return tail;
+}
+
+std::size_t fewest_for(double p) {
+  std::size_t n = 2;
+  for (double all_orders = 2; 2 / all_orders > p && n < 100; all_orders *= static_cast<double>(n)) {
+    ++n;
+  }
+  return n;
+}
+
+Result<Kendall> mann_kendall(const Series& series) {
+  const auto counted = count(series);
+  if (!counted) {
+    return counted.error();
+  }
+  const Counted& one = counted.value();
+  Kendall found{.n = series.x.size(), .s = one.s, .variance = one.variance};
+  judge(found);
+  correlate(found, one.pairs, one.tied_pairs);
+  if (one.tied_pairs == 0 && found.n <= exact_kendall_most) {
+    found.exact = true;
+    found.p = std::min(1.0, 2 * kendall_upper_tail(found.n, std::abs(found.s)));
+  }
+  return found;
+}
+
+Result<Kendall> seasonal_kendall(std::span<const Series> seasons) {
+  Kendall found;
+  double pairs = 0;
+  double tied = 0;
+  for (const Series& season : seasons) {
+    const auto counted = count(season);
+    if (!counted) {
+      return counted.error();
+    }
+    found.n += season.x.size();
+    found.s += counted.value().s;
+    found.variance += counted.value().variance;
+    pairs += counted.value().pairs;
+    tied += counted.value().tied_pairs;
+  }
+  if (pairs == 0) {
+    return not_enough("There is no season to work with.");
+  }
+  judge(found);
+  correlate(found, pairs, tied);
+  return found;
+}
+
+} // namespace wetspell
