@@ -97,6 +97,7 @@ public:
     counted.width = derived.width;
     counted.area = derived.area;
     counted.edge = edge_of(derived);
+    counted.correlation = derived.correlation;
     counted.wet = water_stood(visit, counted);
     if (counted.wet && !*counted.wet) {
       if (!counted.depth)

@@ -22,6 +22,7 @@ struct CountedVisit {
   std::optional<Measured> depth;       ///< 0 for a dry pool
   std::optional<Measured> fill;        ///< fraction of one, as judged; uncertainty a tenth (judgement by eye)
   std::optional<Measured> length, width, area, edge;
+  double correlation = 0; ///< of the errors of length and width
 };
 
 /// One count of animals that counts, in numbers of things.

@@ -1,8 +1,7 @@
 #include "estimate/say_figure.hpp"
 
-#include "measure/special_functions.hpp"
+#include "measure/distribution.hpp"
 
-#include <boost/math/distributions/normal.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -56,18 +55,23 @@ Figure plain_figure(const FigureSpec& spec, double si, std::size_t n) {
 }
 
 Figure measured_figure(const FigureSpec& spec, const Measured& measured, std::size_t n, double level) {
-  Figure figure = plain_figure(spec, measured.value, n);
   if (!(measured.uncertainty > 0))
-    return figure;
-  const boost::math::normal_distribution<double, QuietPolicy> normal;
-  const double half = quantile(normal, 0.5 + level / 2) * measured.uncertainty;
-  figure.low = measured.value - half;
-  figure.high = measured.value + half;
-  figure.level = level;
-  if (never_negative(spec.figured))
-    figure.low = std::max(0.0, *figure.low);
-  if (spec.figured == Figured::share)
-    figure.high = std::min(1.0, *figure.high);
+    return plain_figure(spec, measured.value, n);
+  const double half = normal_factor(level) * measured.uncertainty;
+  return interval_figure(spec, measured.value, measured.value - half, measured.value + half, n, level);
+}
+
+Figure interval_figure(const FigureSpec& spec, double si, std::optional<double> low,
+                       std::optional<double> high, std::size_t n, double level) {
+  Figure figure = plain_figure(spec, si, n);
+  figure.low = low && never_negative(spec.figured) ? std::max(0.0, *low) : low;
+  figure.high = high && spec.figured == Figured::share ? std::min(1.0, *high) : high;
+  figure.level = low || high ? level : 0;
+  return figure;
+}
+
+Figure with_note(Figure figure, std::string note) {
+  figure.note = std::move(note);
   return figure;
 }
 

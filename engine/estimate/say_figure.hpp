@@ -5,6 +5,7 @@
 #include "measure/measured.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 
 namespace wetspell {
@@ -19,9 +20,16 @@ Figure counted_figure(const FigureSpec& spec, std::size_t count);
 Figure plain_figure(const FigureSpec& spec, double si, std::size_t n);
 
 /// A measured value with the interval of its standard uncertainty at `level` (normal, GUM 6.3.3); without one
-/// where the uncertainty is not known. What cannot be below 0 (depths, lengths, areas, volumes, shares,
-/// counts) has no interval below 0, a share none above 1.
+/// where the uncertainty is not known; else as interval_figure().
 Figure measured_figure(const FigureSpec& spec, const Measured& measured, std::size_t n, double level);
+
+/// A value with an interval of its own making. What cannot be below 0 (depths, lengths, areas, volumes,
+/// shares, counts) has no interval below 0, a share none above 1.
+Figure interval_figure(const FigureSpec& spec, double si, std::optional<double> low,
+                       std::optional<double> high, std::size_t n, double level);
+
+/// A figure for which the reason stands beside the value.
+Figure with_note(Figure figure, std::string note);
 
 /// "no visit", "one visit: no estimate", "two visits: no estimate".
 std::string too_few(std::size_t n, std::string_view one, std::string_view many);

@@ -5,7 +5,7 @@
 namespace wetspell {
 
 std::span<const SummaryTopic> topics() {
-  static const std::array all{visit_topic()};
+  static const std::array all{visit_topic(), size_topic(), basin_topic(), drying_topic(), programme_topic()};
   return all;
 }
 

@@ -78,7 +78,8 @@ std::span<const SummaryTopic> topics();
 
 // One a file: estimate/<topic>_figures.cpp.
 SummaryTopic visit_topic();     ///< visits, temperatures, depths, how full
-SummaryTopic size_topic();      ///< lengths, areas, edges, the basin and its volumes
+SummaryTopic size_topic();      ///< lengths, areas, edges, shape of the shore
+SummaryTopic basin_topic();     ///< the basin's form, volumes, fill by depth
 SummaryTopic drying_topic();    ///< when the pool will be dry
 SummaryTopic wet_spell_topic(); ///< how long pools held water
 SummaryTopic animal_topic();    ///< what bred and how many

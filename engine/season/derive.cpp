@@ -36,11 +36,16 @@ double reading_uncertainty(const Quantity& typed) {
   return typed.status == Status::about ? both(digit, rectangular(share_about * std::abs(typed.si))) : digit;
 }
 
+/// By stick, line or an unnamed tool.
+Measured by_stick(const Quantity& depth) {
+  return {depth.si, both(reading_uncertainty(depth), rectangular(stick_half_width))};
+}
+
 Measured depth_of(const Visit& visit) {
   const double depth = visit.depth.si;
-  const double tool =
-      visit.depth_tool.is(DepthTool::eye) ? rectangular(share_by_eye * depth) : rectangular(stick_half_width);
-  return {depth, both(reading_uncertainty(visit.depth), tool)};
+  if (!visit.depth_tool.is(DepthTool::eye))
+    return by_stick(visit.depth);
+  return {depth, both(reading_uncertainty(visit.depth), rectangular(share_by_eye * depth))};
 }
 
 /// Whether a class can be asked for: something was typed that may have one.
@@ -224,6 +229,10 @@ DerivedVisit derive(const Season& season, const Visit& visit) {
       derived.area = area.value();
   }
   return derived;
+}
+
+std::optional<Measured> deepest_ever(const Pool& pool) {
+  return pool.deepest.has_value() ? std::optional(by_stick(pool.deepest)) : std::nullopt;
 }
 
 std::optional<Measured> edge_of(const DerivedVisit& derived) {

@@ -40,6 +40,9 @@ DerivedVisit derive(const Season& season, const Visit& visit);
 /// takes longer than all of them.
 std::optional<Measured> edge_of(const DerivedVisit& derived);
 
+/// The greatest depth ever read in a pool, with the uncertainty of a reading by stick.
+std::optional<Measured> deepest_ever(const Pool& pool);
+
 /// How many paces or steps a length or width is, if it is a count: "12 paces", or a bare number where the
 /// visit says that its size was found by paces (then counted in the person's own way).
 struct LineCount {

@@ -1,0 +1,49 @@
+// What several seasons say together: whether a figure rises or falls over the years.
+#pragma once
+
+#include "estimate/summary.hpp"
+#include "measure/kendall.hpp"
+#include "measure/sen_line.hpp"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace wetspell {
+
+/// One season among several.
+struct SeasonOfYear {
+  int year = 0;
+  const Season* season = nullptr;
+  const SeasonSummary* summary = nullptr;
+};
+
+/// One figure over the years, of one pool or of the programme.
+struct Trend {
+  std::string pool;          ///< its code; empty for the programme
+  std::string column, group; ///< of the programme's pools, as in ProgrammeFigure
+  const FigureSpec* spec = nullptr;
+  std::string of; ///< as in Figure
+  Series values;  ///< x: years; y: SI
+  std::optional<Kendall> kendall;
+  std::optional<SenLine> sen; ///< change a year, SI
+  std::string note;           ///< why nothing more can be said; a caution
+};
+
+/// Fewer years show no slope worth printing.
+inline constexpr std::size_t fewest_years = 3;
+
+/// Every figure with a value in three seasons or more, the programme's first, then pool by pool in the order
+/// of the newest season; pools are the same when their codes are. Words and dates of visits have no trend:
+/// dates are told as days after the first of January of their year. Seasons stand in any order; of two of one
+/// year the later in the list counts.
+std::vector<Trend> trends(std::span<const SeasonOfYear> seasons, double level = 0.95);
+
+/// "rises by 12 sq ft a year (-3 to 25; 6 years, p = 0.14): no trend shown".
+std::string in_words(const Trend& trend, const Settings& settings);
+
+/// What so few years can show at best: "with 3 years even a steady rise has p = 0.33".
+std::string best_of_years(std::size_t years);
+
+} // namespace wetspell
