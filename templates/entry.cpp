@@ -176,7 +176,7 @@ EntryCheck entry_check(const SettingSpec& setting) {
     check.condition = formula_condition(fmt::format("AND(ISNUMBER({0});{0}>=0.25;{0}<=20)", cell));
     check.refusal = "A shape is a number from 0.25 to 20: 1 for a cone, 2 for a bowl.";
     check.stop = true;
-  } else if (setting.setting != Setting::programme) {
+  } else if (setting.setting != Setting::programme && setting.setting != Setting::group_by) {
     check.condition = formula_condition(fmt::format("AND(ISNUMBER({0});{0}>=DATE(1990;1;1))", cell));
     check.refusal = "This was not understood as a date. Write year-month-day, as 2026-04-18.";
     check.stop = true;

@@ -174,7 +174,7 @@ private:
   static const FigureSpec& entry(std::size_t base, Statistic statistic) {
     return catalogue().of(base, statistic);
   }
-  void add(Figure figure) { summary_.programme.push_back({group_.column, group_.name, std::move(figure)}); }
+  void add(Figure figure) { summary_.programme.push_back({group_.column, group_.group, std::move(figure)}); }
   void plain(std::size_t base, Statistic statistic, double value, std::size_t n) {
     add(plain_figure(entry(base, statistic), value, n));
   }
