@@ -192,6 +192,12 @@ FieldLayout layout(Field field) {
   case Field::fill_class_to:
     return {2.2, ""};
 
+  case Field::spell_class_label:
+    return {4.4, "How long it holds water"};
+  case Field::spell_class_over:
+  case Field::spell_class_up_to:
+    return {2.2, ""};
+
   case Field::species_name:
     return {5.4, "Animals to be expected"};
   case Field::species_seen_as:
@@ -222,15 +228,16 @@ namespace {
 constexpr std::size_t heading_row = 2; // below title and bands
 
 constexpr std::array<TableLayout, table_kinds> table_layouts{{
-    {16, 1, 11, 0, 11, colour::deep_water, PageLook::poster},                               // settings
-    {heading_row, 0, 300, 2, 38, colour::water, PageLook::wide_table},                      // pools
-    {heading_row, 0, 200, 2, 30, colour::water, PageLook::wide_table},                      // people
-    {heading_row, 0, 500, 3, 28, colour::deep_water, PageLook::very_wide},                  // visits
-    {heading_row, 0, 500, 2, 30, colour::water, PageLook::wide_table},                      // life
-    {heading_row, 0, 1000, 0, 20, colour::amber, PageLook::wide_table},                     // findings
-    {heading_row, 0, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},                   // depth classes
-    {heading_row, 4, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},                   // fill classes
-    {heading_row, 0, 60, 0, 30, colour::quiet_ink, PageLook::wide_table},                   // species
+    {16, 1, 11, 0, 11, colour::deep_water, PageLook::poster},              // settings
+    {heading_row, 0, 300, 2, 38, colour::water, PageLook::wide_table},     // pools
+    {heading_row, 0, 200, 2, 30, colour::water, PageLook::wide_table},     // people
+    {heading_row, 0, 500, 3, 28, colour::deep_water, PageLook::very_wide}, // visits
+    {heading_row, 0, 500, 2, 30, colour::water, PageLook::wide_table},     // life
+    {heading_row, 0, 1000, 0, 20, colour::amber, PageLook::wide_table},    // findings
+    {heading_row, 0, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},  // depth classes
+    {heading_row, 4, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},  // fill classes
+    {heading_row, 8, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},  // wet spell classes
+    {heading_row, 0, 60, 0, 30, colour::quiet_ink, PageLook::wide_table},  // species
     {heading_row, 0, limit_count, 0, limit_count, colour::quiet_ink, PageLook::wide_table}, // limits
 }};
 

@@ -133,20 +133,23 @@ Sheet limits_sheet(const Filling& filling) {
 }
 
 Sheet classes_sheet(const Filling& filling) {
-  // Both tables start in the same rows, with an empty column between them.
-  Sheet sheet =
-      record_sheet(TableKind::depth_classes,
-                   "A depth on a limit belongs to the shallower class; how full a pool is begins a class at "
-                   "its lower limit. Common practice, no source.",
-                   filling, no_formula);
-  const Sheet fill = record_sheet(TableKind::fill_classes, {}, filling, no_formula);
-  sheet.columns.push_back({1.0});
-  sheet.columns.insert(sheet.columns.end(), fill.columns.begin(), fill.columns.end());
-  for (std::size_t row = layout(TableKind::fill_classes).heading_row - 1; row < sheet.rows.size(); ++row) {
-    auto& cells = sheet.rows[row].cells;
-    cells.emplace_back();
-    const auto& others = fill.rows[row].cells;
-    cells.insert(cells.end(), others.begin(), others.end());
+  // All tables start in the same rows, with an empty column between them.
+  Sheet sheet = record_sheet(
+      TableKind::depth_classes,
+      "A depth on a limit belongs to the shallower class; how full a pool is begins a class at "
+      "its lower limit. Common practice, no source. A wet spell on a limit belongs to the shorter class; "
+      "these are judgement.",
+      filling, no_formula);
+  for (const TableKind table : {TableKind::fill_classes, TableKind::spell_classes}) {
+    const Sheet other = record_sheet(table, {}, filling, no_formula);
+    sheet.columns.push_back({1.0});
+    sheet.columns.insert(sheet.columns.end(), other.columns.begin(), other.columns.end());
+    for (std::size_t row = layout(table).heading_row - 1; row < sheet.rows.size(); ++row) {
+      auto& cells = sheet.rows[row].cells;
+      cells.emplace_back();
+      const auto& others = other.rows[row].cells;
+      cells.insert(cells.end(), others.begin(), others.end());
+    }
   }
   add_room(sheet, 7.0);
   return sheet;

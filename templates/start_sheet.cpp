@@ -83,9 +83,11 @@ void add_steps_and_sheets(Sheet& sheet) {
   sheet.rows.push_back(std::move(heads));
 
   std::vector<SheetCell> links;
+  std::string_view named;
   for (const TableSpec& table : tables()) {
-    if (table.table == TableKind::settings || table.table == TableKind::fill_classes)
-      continue; // this sheet; the second table of a sheet that is named already
+    if (table.table == TableKind::settings || table.sheet == named)
+      continue; // this sheet; a further table of a sheet that is named already
+    named = table.sheet;
     SheetCell link = text_cell(Look::link, std::string(table.sheet));
     link.link = fmt::format("#{}", table.sheet);
     link.after_link = fmt::format(" · {}", table.help);

@@ -40,6 +40,16 @@ FilledTable fill_classes() {
   return table;
 }
 
+FilledTable spell_classes() {
+  FilledTable table{TableKind::spell_classes,
+                    {Field::spell_class_label, Field::spell_class_over, Field::spell_class_up_to},
+                    {}};
+  for (const ClassRow& row : default_spell_classes().rows)
+    table.rows.push_back({text(row.label), limit(row.low), limit(row.high)});
+  table.rows.push_back({text(default_spell_classes().not_known), {}, {}});
+  return table;
+}
+
 FilledTable species() {
   FilledTable table{TableKind::species,
                     {Field::species_name, Field::species_seen_as, Field::species_first_day,
@@ -67,7 +77,7 @@ FilledTable limits() {
 } // namespace
 
 std::vector<FilledTable> starting_rows() {
-  return {depth_classes(), fill_classes(), species(), limits()};
+  return {depth_classes(), fill_classes(), spell_classes(), species(), limits()};
 }
 
 } // namespace wetspell::workbook

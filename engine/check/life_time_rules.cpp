@@ -7,7 +7,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <chrono>
 #include <cmath>
 
 namespace wetspell {
@@ -69,19 +68,6 @@ RuleSpec eggs_without_water() {
           &eggs_in_water};
 }
 
-int month_and_day(double serial) {
-  using namespace std::chrono;
-  constexpr int serial_of_1970 = 25569;
-  const year_month_day date{sys_days{days{static_cast<int>(std::floor(serial)) - serial_of_1970}}};
-  return static_cast<int>(static_cast<unsigned>(date.month()) * 100 + static_cast<unsigned>(date.day()));
-}
-
-bool within(int day, int first, int last) {
-  const int from = first == 0 ? 101 : first;
-  const int to = last == 0 ? 1231 : last;
-  return from <= to ? day >= from && day <= to : day >= from || day <= to;
-}
-
 Outcome in_its_season(const SeasonView& view, const LifeCount& life, Doubts& doubts) {
   const auto count = counted_animals(life);
   if (!life.species.known() || !life.date.has_value() || !count) {
@@ -101,7 +87,7 @@ Outcome in_its_season(const SeasonView& view, const LifeCount& life, Doubts& dou
   if (expected == nullptr) {
     return Outcome::undecided;
   }
-  if (*count <= 0 || within(month_and_day(life.date.si), expected->first_day, expected->last_day)) {
+  if (*count <= 0 || within_days(life.date.si, expected->first_day, expected->last_day)) {
     return Outcome::holds;
   }
   doubts.push_back(

@@ -5,7 +5,8 @@
 namespace wetspell {
 
 std::span<const SummaryTopic> topics() {
-  static const std::array all{visit_topic(), size_topic(), basin_topic(), drying_topic(), programme_topic()};
+  static const std::array all{visit_topic(),     size_topic(),   basin_topic(),    drying_topic(),
+                              wet_spell_topic(), animal_topic(), observer_topic(), programme_topic()};
   return all;
 }
 

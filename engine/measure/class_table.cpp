@@ -192,6 +192,20 @@ const ClassTable& default_fill_classes() {
   return table;
 }
 
+const ClassTable& default_spell_classes() {
+  // Judgement, no source: four weeks, two, four and eight months.
+  static const ClassTable table{.name = "wet spell",
+                                .unit = Unit::none,
+                                .side = LimitSide::to_lower,
+                                .rows = {{"brief", 0, 28},
+                                         {"short", 28, 60},
+                                         {"medium", 60, 120},
+                                         {"long", 120, 240},
+                                         {"lasting", 240, open_end}},
+                                .not_known = "not known"};
+  return table;
+}
+
 Result<std::size_t> classify(const ClassTable& table, double value, Unit unit) {
   if (const auto found = well_inside(table, convert(value, unit, table.unit))) {
     return *found;

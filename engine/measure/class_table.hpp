@@ -40,6 +40,8 @@ const ClassTable& default_depth_classes();
 /// Fill in per cent: 0 to 24, 25 to 49, 50 to 74, 75 to 100 (common practice, no source). Limits 0, 25, 50,
 /// 75, 100.
 const ClassTable& default_fill_classes();
+/// Wet spells in days: brief, short, medium, long, lasting. Judgement, no source.
+const ClassTable& default_spell_classes();
 
 /// Index of the class of `value` (in `unit`). Limits compare in the table's unit, with a relative tolerance
 /// of 1e-9, so that a value typed in any unit falls where it should: 91.44 cm falls where 36 in falls.

@@ -11,6 +11,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <cmath>
 
 namespace wetspell {
 
@@ -93,10 +94,15 @@ std::string table_of_words() {
 }
 
 std::string table_of_classes(const ClassTable& table) {
-  std::string page = fmt::format("| {} class |\n|---|\n", table.name);
+  const std::string_view sign = symbol(table.unit);
+  const auto limit = [&](double value) {
+    return std::isfinite(value) ? fmt::format("{}{}{}", plain(value), sign.empty() ? "" : " ", sign)
+                                : std::string();
+  };
+  std::string page = fmt::format("| {} class | from | to |\n|---|---|---|\n", table.name);
   for (const ClassRow& row : table.rows)
-    page += fmt::format("| {} |\n", cell(row.label));
-  return page + fmt::format("| {} |\n\n", cell(table.not_known));
+    page += fmt::format("| {} | {} | {} |\n", cell(row.label), limit(row.low), limit(row.high));
+  return page + fmt::format("| {} | | |\n\n", cell(table.not_known));
 }
 
 std::string table_of_settings() {
@@ -134,10 +140,11 @@ std::string fields_markdown() {
   for (const TableSpec& table : tables())
     page += table_of_fields(table);
   page += table_of_words();
-  page += "## Usual classes\n\nTaken where the workbook has no class tables of its own. Common practice, no "
-          "source.\n\n";
+  page += "## Usual classes\n\nTaken where the workbook has no class tables of its own. Classes of depth and "
+          "of fill: common practice, no source. Classes of wet spells, in days: judgement, no source.\n\n";
   page += table_of_classes(default_depth_classes());
   page += table_of_classes(default_fill_classes());
+  page += table_of_classes(default_spell_classes());
   page += table_of_settings();
   page += table_of_species();
   return page;

@@ -20,6 +20,7 @@ constexpr std::array<TableSpec, table_kinds> table_specs{{
     {TableKind::findings, "findings", "Findings", "What the check found, and the answers to it."},
     {TableKind::depth_classes, "depth_classes", "Classes", "The classes into which depths fall."},
     {TableKind::fill_classes, "fill_classes", "Classes", "The classes of how full a pool is."},
+    {TableKind::spell_classes, "spell_classes", "Classes", "The classes of how long pools hold water."},
     {TableKind::species, "species", "Species", "The animals to be expected, when, and how many at most."},
     {TableKind::limits, "limits", "Limits", "The limits from which on a reading is doubtful or wrong."},
 }};

@@ -24,10 +24,11 @@ enum class TableKind : std::uint8_t {
   findings,
   depth_classes,
   fill_classes,
+  spell_classes,
   species,
   limits,
 };
-inline constexpr std::size_t table_kinds = 10;
+inline constexpr std::size_t table_kinds = 11;
 
 struct TableSpec {
   TableKind table;
@@ -144,6 +145,9 @@ enum class Field : std::uint8_t {
   fill_class_label,
   fill_class_from,
   fill_class_to,
+  spell_class_label,
+  spell_class_over,
+  spell_class_up_to,
   species_name,
   species_seen_as,
   species_first_day,

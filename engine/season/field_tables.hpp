@@ -11,7 +11,8 @@ std::span<const FieldSpec> person_fields();
 std::span<const FieldSpec> visit_fields();
 std::span<const FieldSpec> life_fields();
 std::span<const FieldSpec> finding_fields();
-std::span<const FieldSpec> class_fields(); ///< depth classes, fill classes, species, limits
+std::span<const FieldSpec>
+class_fields(); ///< depth classes, fill classes, wet spell classes, species, limits
 
 /// What every entry says: field, name, heading, other headings, help.
 struct FieldWords {

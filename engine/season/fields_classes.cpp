@@ -5,6 +5,7 @@ namespace wetspell {
 std::span<const FieldSpec> class_fields() {
   constexpr FieldMaker depth{TableKind::depth_classes};
   constexpr FieldMaker fill{TableKind::fill_classes};
+  constexpr FieldMaker spell{TableKind::spell_classes};
   constexpr FieldMaker kinds{TableKind::species};
   constexpr FieldMaker limits{TableKind::limits};
   static const FieldSpec table[] = {
@@ -24,6 +25,15 @@ std::span<const FieldSpec> class_fields() {
       fill.quantity({Field::fill_class_to, "to", "To", "Ending at",
                      "The last whole per cent of the class; it runs on to where the next begins."},
                     Kind::percent),
+      required(spell.text({Field::spell_class_label, "class", "Wet spell class", "Class of wet spell",
+                           "The words of the class, as the summary uses them. Example: medium"})),
+      spell.quantity({Field::spell_class_over, "over", "Days over", "More days than|Longer than",
+                      "The class holds wet spells of more days than this. Blank: no lower limit."},
+                     Kind::count),
+      spell.quantity({Field::spell_class_up_to, "up_to", "Days up to", "Up to days|Not longer than",
+                      "The class holds wet spells up to so many days, and that many too. Blank: no upper "
+                      "limit."},
+                     Kind::count),
       required(kinds.make({Field::species_name, "species", "Species", "Animal|Kind of animal|Taxon",
                            "The animal's name, as the table of life uses it. Example: wood frog"},
                           FieldType::key)),

@@ -38,6 +38,7 @@ struct Demand {
 constexpr std::array<Field, 4> settings_some{Field::setting_value};
 constexpr std::array depth_some{Field::depth_class_over, Field::depth_class_up_to};
 constexpr std::array fill_some{Field::fill_class_from, Field::fill_class_to};
+constexpr std::array spell_some{Field::spell_class_over, Field::spell_class_up_to};
 constexpr std::array species_some{Field::species_first_day, Field::species_last_day, Field::species_most};
 constexpr std::array limits_some{Field::limit_value};
 constexpr std::array findings_some{Field::finding_message, Field::finding_answer};
@@ -52,6 +53,8 @@ Demand demand(TableKind kind) {
     return {1, depth_some};
   case TableKind::fill_classes:
     return {1, fill_some};
+  case TableKind::spell_classes:
+    return {1, spell_some};
   case TableKind::species:
     return {1, species_some};
   case TableKind::limits:

@@ -59,7 +59,8 @@ bool row_is_title(const Table& table, std::size_t row, const FoundHeadings& head
 }
 
 bool compact(TableKind kind) {
-  return kind == TableKind::depth_classes || kind == TableKind::fill_classes;
+  return kind == TableKind::depth_classes || kind == TableKind::fill_classes ||
+         kind == TableKind::spell_classes;
 }
 
 /// The row behind the last one of a table that the row `limit` ends.

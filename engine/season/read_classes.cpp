@@ -155,6 +155,9 @@ void read_classes(Season& season) {
   season.fill_classes = class_table(season, TableKind::fill_classes,
                                     {Field::fill_class_label, Field::fill_class_from, Field::fill_class_to},
                                     default_fill_classes());
+  season.spell_classes = class_table(
+      season, TableKind::spell_classes,
+      {Field::spell_class_label, Field::spell_class_over, Field::spell_class_up_to}, default_spell_classes());
 }
 
 void read_species(Season& season) {

@@ -47,6 +47,7 @@ struct Season {
   Limits limits = Limits::defaults();
   ClassTable depth_classes;
   ClassTable fill_classes;
+  ClassTable spell_classes;
   std::vector<Species> species;           ///< species names are unique across `species_names`
   std::vector<std::string> species_names; ///< what LifeCount::species points to
   std::vector<Pool> pools;

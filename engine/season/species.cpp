@@ -1,5 +1,6 @@
 #include "season/species.hpp"
 
+#include "quantity/calendar.hpp"
 #include "season/words.hpp"
 
 #include <fmt/format.h>
@@ -120,6 +121,16 @@ int day_of_year_from(std::string_view text) {
   if (!digit(words[1][0]))
     return day_of_year(month_named(words[1]), number_in(words[0]));
   return day_of_year(number_in(words[0]), number_in(words[1]));
+}
+
+bool within_days(double serial, int first_day, int last_day) {
+  const auto date = date_of(serial);
+  if (!date)
+    return false;
+  const int day = static_cast<int>(date->month * 100 + date->day);
+  const int from = first_day == 0 ? 101 : first_day;
+  const int to = last_day == 0 ? 1231 : last_day;
+  return from <= to ? day >= from && day <= to : day >= from || day <= to;
 }
 
 } // namespace wetspell

@@ -27,5 +27,8 @@ std::span<const SpeciesSpec> species_catalogue();
 std::string day_of_year_text(int day);
 /// Reads "March 1", "1 Mar", "03-01", "3/1" (month first) and 301; -1 for anything else.
 int day_of_year_from(std::string_view text);
+/// Whether a day (since 1899-12-30) lies in a time of year from its first to its last day, month * 100 + day;
+/// 0 is open.
+bool within_days(double serial, int first_day, int last_day);
 
 } // namespace wetspell

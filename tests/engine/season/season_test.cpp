@@ -238,6 +238,25 @@ deep | 20 | 30)"));
   EXPECT_TRUE(mentions(season.value().remarks, "Classes.A1: the table of depth_classes cannot be used"));
 }
 
+TEST(Classes, OfWetSpellsInDays) {
+  const auto season = season_of(sheet("Visits", "Pool|Date|Depth\nB07|2026-04-18|5"), sheet("Classes", R"(
+Depth class | Over | Up to | | Wet spell class | Days over | Days up to
+shallow | 0 | 10 | | gone by June | 0 | 70
+deep | 10 | | | stays | 70 | )"));
+  ASSERT_TRUE(season.has_value());
+  EXPECT_TRUE(season.value().remarks.empty());
+  ASSERT_EQ(season.value().spell_classes.rows.size(), 2u);
+  EXPECT_EQ(season.value().spell_classes.rows[1].label, "stays");
+  EXPECT_EQ(season.value().spell_classes.rows[1].low, 70);
+  EXPECT_EQ(season.value().depth_classes.rows.size(), 2u);
+}
+
+TEST(Classes, OfWetSpellsAreTheUsualOnesWithoutATable) {
+  const auto season = season_of(sheet("Visits", "Pool|Date|Depth\nB07|2026-04-18|5"));
+  ASSERT_TRUE(season.has_value());
+  EXPECT_EQ(season.value().spell_classes.rows.size(), default_spell_classes().rows.size());
+}
+
 TEST(Classes, InCentimetresWhenTheHeadingSaysSo) {
   const auto season = season_of(sheet("Visits", "Pool|Date|Depth\nB07|2026-04-18|40 cm"), sheet("Classes", R"(
 Depth class | Over (cm) | Up to (cm)
