@@ -30,7 +30,7 @@ struct TwoCounts {
 ///
 /// The interval is that of the profile likelihood: the logarithmic one closes on the number seen when one
 /// person saw all that the other saw, and in simulated counts of 60 with nine in ten found it held the true
-/// number half of the times, where this one held it 93 times in a hundred.
+/// number half of the times, where this one held it 97 times in a hundred.
 ///
 /// Refuses counts below 0, not whole, or of both over either (bad_argument), what is not finite
 /// (not_a_number), and a level not between 0 and 1 (bad_argument).

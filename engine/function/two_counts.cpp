@@ -112,7 +112,7 @@ FunctionSpec two_counts_function() {
                     .shows = "60 were seen by one or both, and one or two by neither"},
                    {.cells = {{"A1", "54"}, {"B1", "50"}, {"C1", "44"}},
                     .formula = "POOL.TWOCOUNTS(A1;B1;C1;\"high\")",
-                    .result = "66",
+                    .result = "64",
                     .shows = "the upper end of the 95 per cent interval"},
                    {.cells = {{"A1", "54"}, {"B1", "50"}, {"C1", "44"}},
                     .formula = "POOL.TWOCOUNTS(A1;B1;C1;\"first finds\")",

@@ -39,14 +39,11 @@ TEST(Coverage, SharesOnTheAverage) {
 struct Masses {
   int number;
   double first, second;
-  double least, most; ///< expected coverage of the profile's interval
 };
 
 TEST(Coverage, NumbersFromTwoCounts) {
-  // Ten masses are so few that the interval does not reach its level; docs/methods.md says so.
-  for (const Masses& masses : {Masses{10, 0.8, 0.7, 0.84, 0.93}, Masses{60, 0.8, 0.7, 0.93, 0.97},
-                               Masses{60, 0.9, 0.88, 0.925, 0.97}, Masses{60, 0.5, 0.5, 0.93, 0.97},
-                               Masses{200, 0.95, 0.9, 0.93, 0.97}}) {
+  for (const Masses& masses : {Masses{10, 0.8, 0.7}, Masses{60, 0.8, 0.7}, Masses{60, 0.9, 0.88},
+                               Masses{60, 0.5, 0.5}, Masses{200, 0.95, 0.9}}) {
     Chance chance(20260401);
     Held profile, log;
     for (int i = 0; i < 2000; ++i) {
@@ -63,7 +60,7 @@ TEST(Coverage, NumbersFromTwoCounts) {
       log.count(found.log_interval, masses.number);
     }
     const std::string what = fmt::format("{}_masses_{}_{}", masses.number, masses.first, masses.second);
-    profile.expect("profile_" + what, masses.least, masses.most);
+    profile.expect("profile_" + what);
     log.expect("log_" + what, 0, 1); // recorded: why it is not the one that is shown
     EXPECT_GE(profile.share(), log.share() - 0.01);
   }

@@ -44,7 +44,7 @@ TEST(Coverage, DayByWhichHalfWereDry) {
         ASSERT_TRUE(draws);
         held.count(draws.value().quantile, half_dry);
       }
-      held.expect(fmt::format("half_of_{}_every_{}", pools, between_visits), 0.92, 0.975);
+      held.expect(fmt::format("half_of_{}_every_{}", pools, between_visits));
     }
 }
 
@@ -68,7 +68,7 @@ TEST(Coverage, KaplanAndMeiersShares) {
 }
 
 TEST(Coverage, LimitsOfAgreement) {
-  for (const auto& [pairs, low, high] : {std::tuple{10, 0.90, 0.93}, std::tuple{40, 0.935, 0.955}}) {
+  for (const auto& [pairs, low, high] : {std::tuple{10, 0.89, 0.93}, std::tuple{40, 0.935, 0.955}}) {
     Chance chance(20260405);
     double held = 0, mean_held = 0;
     constexpr int seasons = 4000;
