@@ -238,7 +238,8 @@ Figure half_figure(const SummaryRun& run, Entry entry, std::span<const Between> 
     const Between where = event_quantile(curve.value(), 0.5);
     if (std::isfinite(where.after)) {
       figure.low = where.after;
-      figure.note = "more than half were not seen dry";
+      figure.note = entry == half_dry ? "more than half were not seen dry"
+                                      : "half of the wet spells have no dry visit before them or after them";
     } else {
       figure.high = where.by;
       figure.note = "half were dry at their first visit";
