@@ -5,6 +5,7 @@
 #include "commands/talk.hpp"
 #include "commands/window.hpp"
 #include "sheet/findings_sheet.hpp"
+#include "summary/blocks.hpp"
 
 #include <algorithm>
 #include <array>
@@ -20,7 +21,7 @@ std::string check(const Window& window) {
   const SheetDocument document = documentOf(window.frame);
   std::string words;
   {
-    ProgressWindow progress(window.context, window.frame);
+    ProgressWindow progress(window.context, window.frame, "Checking the season");
     const Checked checked = checkSeason(document, [&](double share) { return progress.show(share); });
     words = verdict(checked.report);
     for (const std::string& remark : checked.season.remarks)
@@ -106,6 +107,31 @@ std::string makeRoomForVisits(const Window& window) {
   return std::to_string(moreRows) + " more rows are ready below the visits.";
 }
 
+std::string summariseAll(const Window& window) {
+  const SheetDocument document = documentOf(window.frame);
+  ProgressWindow progress(window.context, window.frame, "Summarising the season");
+  const Summarised summed =
+      summariseSeason(window.context, document, [&](double share) { return progress.show(share); });
+  turnToBlock(window.frame, programmeBlock);
+  return std::to_string(summed.summary.pools.size()) +
+         " pools are summarised; readings left out: " + std::to_string(summed.summary.left_out.size()) +
+         ". One undo takes the sheets back.";
+}
+
+std::string pageOfThisPool(const Window& window) {
+  const SheetDocument document = documentOf(window.frame);
+  const auto selection = selectionIn(window.frame);
+  const std::string code =
+      selection ? poolOfRow(document, look(document).season, selection->sheet, selection->first)
+                : std::string();
+  if (code.empty())
+    refuse("Put the cursor on a pool first: a row of the pools, of the visits, or of 'Pools this season'.");
+  ProgressWindow progress(window.context, window.frame, "Working out the page");
+  pageOfPool(window.context, document, code, [&](double share) { return progress.show(share); });
+  turnToBlock(window.frame, pageBlock(code));
+  return {};
+}
+
 std::string clear(const Window& window) {
   clearSeason(documentOf(window.frame));
   return "The findings and the answers to them are gone; one undo brings them back.";
@@ -120,6 +146,8 @@ constexpr std::array all{
     Command{"backToFinding", backToFinding},
     Command{"makeRoom", makeRoomForVisits},
     Command{"clearFindings", clear},
+    Command{"summarise", summariseAll},
+    Command{"poolPage", pageOfThisPool},
 };
 
 } // namespace

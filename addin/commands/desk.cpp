@@ -3,9 +3,15 @@
 #include "base/text.hpp"
 #include "check/findings_table.hpp"
 #include "sheet/findings_sheet.hpp"
+#include "sheet/owned.hpp"
 #include "sheet/prepare_rows.hpp"
 #include "sheet/read_sheets.hpp"
 #include "sheet/undo_step.hpp"
+#include "summary/blocks.hpp"
+#include "summary/numbers.hpp"
+#include "summary/pool_page.hpp"
+#include "summary/pools_sheet.hpp"
+#include "summary/programme_sheet.hpp"
 #include "table/day.hpp"
 
 #include <algorithm>
@@ -116,6 +122,75 @@ std::size_t clearSeason(const SheetDocument& document) {
   requireFindingsWritable(document, season);
   const UndoStep step(document, "Clear the findings");
   return clearFindings(document, season);
+}
+
+Summarised sumUp(const SheetDocument& document, const Progress& progress) {
+  constexpr double check_share = 0.4; // of the whole work
+  const auto part = [&](double from, double to) {
+    return [&progress, from, to](double share) { return !progress || progress(from + share * (to - from)); };
+  };
+  Summarised summed{look(document, part(0, check_share)), {}};
+  SummaryOptions options;
+  options.progress = part(check_share, 1);
+  if (!summed.checked.report.cancelled)
+    summed.summary = summarise(summed.checked.season, summed.checked.report, options);
+  if (summed.checked.report.cancelled || summed.summary.cancelled)
+    refuse("The summary was cancelled; nothing was written.");
+  return summed;
+}
+
+Summarised summariseSeason(const Context& context, const SheetDocument& document, const Progress& progress) {
+  requireChangeable(document);
+  for (const char* name : {poolsBlock, programmeBlock, numbersBlock})
+    if (const auto block = ownedBlock(document, name))
+      requireUnprotected(*block);
+  Summarised summed = sumUp(document, progress);
+  const SeasonHistory history = counted_history(summed.checked.season, summed.checked.report);
+  const UndoStep step(document, "Summarise the season");
+  writePools(document, history, summed.summary);
+  const Numbers numbers = writeNumbers(document, history, summed.summary, SummaryOptions{});
+  writeProgramme(context, document, history, summed.summary, numbers);
+  return summed;
+}
+
+std::string pageOfPool(const Context& context, const SheetDocument& document, const std::string& code,
+                       const Progress& progress) {
+  requireChangeable(document);
+  if (const auto block = ownedBlock(document, pageBlock(code)))
+    requireUnprotected(*block);
+  const Summarised summed = sumUp(document, progress);
+  const auto& pools = summed.checked.season.pools;
+  const auto found =
+      std::find_if(pools.begin(), pools.end(), [&](const Pool& pool) { return pool.code == code; });
+  if (found == pools.end())
+    refuse("There is no pool with the code '" + code + "'.");
+  const SeasonHistory history = counted_history(summed.checked.season, summed.checked.report);
+  const UndoStep step(document, toOffice("Page of " + code));
+  return writePoolPage(context, document, history, summed.checked.report,
+                       summed.summary.pools[static_cast<std::size_t>(found - pools.begin())]);
+}
+
+std::string poolOfRow(const SheetDocument& document, const Season& season, const std::string& sheet,
+                      std::size_t row) {
+  if (const auto pool = poolOfLine(document, season, sheet, row))
+    return season.pools[*pool].code;
+  const auto stands = [&](TableKind kind, std::uint32_t record) {
+    const Located& where = season.where(kind);
+    return where.found() && where.table->sheet() == sheet && where.table->sheet_row(record) == row;
+  };
+  for (const Pool& pool : season.pools)
+    if (stands(TableKind::pools, pool.row))
+      return pool.code;
+  const auto codeOf = [&](const Ref& pool) {
+    return pool.known() ? season.pools[static_cast<std::size_t>(pool.index)].code : std::string();
+  };
+  for (const Visit& visit : season.visits)
+    if (stands(TableKind::visits, visit.row))
+      return codeOf(visit.pool);
+  for (const LifeCount& count : season.life)
+    if (stands(TableKind::life, count.row))
+      return codeOf(count.pool);
+  return {};
 }
 
 } // namespace wetspell::addin

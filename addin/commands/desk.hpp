@@ -2,8 +2,11 @@
 // The work behind the commands, the same for the menu, macros and the command line.
 
 #include "check/check.hpp"
+#include "estimate/summary.hpp"
 #include "season/season.hpp"
 #include "sheet/sheets.hpp"
+
+#include <com/sun/star/uno/XComponentContext.hpp>
 
 #include <functional>
 #include <string>
@@ -43,5 +46,30 @@ void makeRoom(const SheetDocument& document, std::size_t rows);
 
 /// Takes the findings away, as one undo step; gives how many rows there were.
 std::size_t clearSeason(const SheetDocument& document);
+
+/// A season with what its check found and what its visits say.
+struct Summarised {
+  Checked checked;
+  SeasonSummary summary;
+};
+
+/// Reads, checks and summarises; writes nothing. Refuses in words when it was cancelled: half a summary would
+/// look like a whole one.
+Summarised sumUp(const SheetDocument& document, const Progress& progress = {});
+
+using Context = css::uno::Reference<css::uno::XComponentContext>;
+
+/// Sums up and writes the sheets of the summary, as one undo step.
+Summarised summariseSeason(const Context& context, const SheetDocument& document,
+                           const Progress& progress = {});
+
+/// Writes the page of the pool with this code, as one undo step; gives the sheet's name.
+std::string pageOfPool(const Context& context, const SheetDocument& document, const std::string& code,
+                       const Progress& progress = {});
+
+/// The code of the pool that a row (from 1) of a sheet is about: a row of the pools, the visits, the counts
+/// of life, or of the pools' lines in a summary. Empty for any other row.
+std::string poolOfRow(const SheetDocument& document, const Season& season, const std::string& sheet,
+                      std::size_t row);
 
 } // namespace wetspell::addin

@@ -5,6 +5,7 @@
 #include "check/findings_table.hpp"
 #include "commands/desk.hpp"
 #include "exchange/report.hpp"
+#include "exchange/summary_report.hpp"
 
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/lang/XServiceInfo.hpp>
@@ -41,6 +42,16 @@ rtl::OUString nameOf(const Model& document) {
   return url.isEmpty() ? rtl::OUString("untitled") : url.copy(url.lastIndexOf('/') + 1);
 }
 
+std::string rendered(const Summarised& summed, std::string_view format, const std::string& file) {
+  if (format == "json")
+    return summary_json(summed.checked.season, summed.summary, file);
+  if (format == "csv")
+    return summary_csv(summed.checked.season, summed.summary);
+  if (format == "text")
+    return summary_text(summed.checked.season, summed.summary, file);
+  refuse("A summary's format is text, csv or json, not '" + std::string(format) + "'.");
+}
+
 std::string rendered(const Checked& checked, std::string_view format, const std::string& file) {
   if (format == "json")
     return report_json(checked.season, checked.report, file);
@@ -73,6 +84,8 @@ Sequence<Sequence<Any>> tableOf(const Checked& checked) {
 
 class SeasonDesk : public cppu::WeakImplHelper2<org::wetspell::XSeasonDesk, css::lang::XServiceInfo> {
 public:
+  explicit SeasonDesk(const Context& context) : context_(context) {}
+
   rtl::OUString SAL_CALL check(const Model& document) override {
     return guarded([&] {
       cancelled_ = false;
@@ -123,6 +136,29 @@ public:
     guarded([&] { clearSeason(spreadsheet(document)); });
   }
   void SAL_CALL cancel() override { cancelled_ = true; }
+  rtl::OUString SAL_CALL summarise(const Model& document) override {
+    return guarded([&] {
+      cancelled_ = false;
+      const Summarised summed =
+          summariseSeason(context_, spreadsheet(document), [this](double) { return !cancelled_; });
+      return toOffice(rendered(summed, "json", fromOffice(nameOf(document))));
+    });
+  }
+  rtl::OUString SAL_CALL summary(const Model& document, const rtl::OUString& format,
+                                 const rtl::OUString& name) override {
+    return guarded([&] {
+      cancelled_ = false;
+      const Summarised summed = sumUp(spreadsheet(document), [this](double) { return !cancelled_; });
+      return toOffice(rendered(summed, fromOffice(format), fromOffice(name)));
+    });
+  }
+  rtl::OUString SAL_CALL poolPage(const Model& document, const rtl::OUString& code) override {
+    return guarded([&] {
+      cancelled_ = false;
+      return toOffice(pageOfPool(context_, spreadsheet(document), fromOffice(code),
+                                 [this](double) { return !cancelled_; }));
+    });
+  }
 
   rtl::OUString SAL_CALL getImplementationName() override { return toOffice(implementationName); }
   sal_Bool SAL_CALL supportsService(const rtl::OUString& name) override {
@@ -133,11 +169,12 @@ public:
   }
 
 private:
+  Context context_;
   std::atomic<bool> cancelled_ = false;
 };
 
-Reference<css::uno::XInterface> SAL_CALL create(const Reference<css::uno::XComponentContext>&) {
-  return static_cast<cppu::OWeakObject*>(new SeasonDesk);
+Reference<css::uno::XInterface> SAL_CALL create(const Context& context) {
+  return static_cast<cppu::OWeakObject*>(new SeasonDesk(context));
 }
 
 const Registration registration{

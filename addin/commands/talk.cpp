@@ -80,6 +80,7 @@ void tell(const Reference<css::uno::XComponentContext>& context, const Reference
 }
 
 struct ProgressWindow::Window {
+  std::string doing;
   Reference<css::uno::XComponentContext> context;
   Reference<css::frame::XFrame> frame;
   Reference<css::task::XStatusIndicator> bar;
@@ -96,7 +97,7 @@ struct ProgressWindow::Window {
     model->setPropertyValue("Width", Any(sal_Int32(150)));
     model->setPropertyValue("Height", Any(sal_Int32(58)));
     addControl(model, "com.sun.star.awt.UnoControlFixedTextModel", "words", 6, 6, 138, 12,
-               {{"Label", Any(rtl::OUString("Checking the season. Nothing that was typed is changed."))}});
+               {{"Label", Any(toOffice(doing + ". Nothing that was typed is changed."))}});
     addControl(model, "com.sun.star.awt.UnoControlProgressBarModel", "share", 20, 6, 138, 10,
                {{"ProgressValueMax", Any(fullBar)}});
     addControl(model, "com.sun.star.awt.UnoControlButtonModel", "cancel", 38, 50, 50, 14,
@@ -111,16 +112,17 @@ struct ProgressWindow::Window {
 };
 
 ProgressWindow::ProgressWindow(const Reference<css::uno::XComponentContext>& context,
-                               const Reference<css::frame::XFrame>& frame) {
+                               const Reference<css::frame::XFrame>& frame, const std::string& doing) {
   if (!isVisible(frame))
     return;
   window_ = std::make_unique<Window>();
   window_->context = context;
   window_->frame = frame;
+  window_->doing = doing;
   window_->toolkit.set(css::awt::Toolkit::create(context), UNO_QUERY_THROW);
   window_->bar =
       Reference<css::task::XStatusIndicatorFactory>(frame, UNO_QUERY_THROW)->createStatusIndicator();
-  window_->bar->start("Checking the season", fullBar);
+  window_->bar->start(toOffice(doing), fullBar);
 }
 
 ProgressWindow::~ProgressWindow() {

@@ -1,5 +1,5 @@
 #pragma once
-// Talking with the person at the window: a message, and the progress of a long check with a way to end it.
+// Talking with the person at the window: a message, and the progress of long work with a way to end it.
 // Without a visible window (tests, the command line) nothing is shown and nobody is waited for.
 
 #include "base/css.hpp"
@@ -24,8 +24,9 @@ void tell(const css::uno::Reference<css::uno::XComponentContext>& context,
 /// Progress in the window's status bar, and after a while a small window with a Cancel button.
 class ProgressWindow {
 public:
+  /// `doing`: what is done, "Checking the season".
   ProgressWindow(const css::uno::Reference<css::uno::XComponentContext>& context,
-                 const css::uno::Reference<css::frame::XFrame>& frame);
+                 const css::uno::Reference<css::frame::XFrame>& frame, const std::string& doing);
   ~ProgressWindow();
   ProgressWindow(const ProgressWindow&) = delete;
   ProgressWindow& operator=(const ProgressWindow&) = delete;

@@ -1,6 +1,7 @@
 #include "commands/window.hpp"
 
 #include "base/text.hpp"
+#include "sheet/owned.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNamed.hpp>
@@ -46,6 +47,15 @@ void turnTo(const Reference<css::frame::XFrame>& frame, const Place& place) {
   Reference<css::sheet::XSpreadsheetView>(frame->getController(), UNO_QUERY_THROW)->setActiveSheet(sheet);
   Reference<css::view::XSelectionSupplier>(frame->getController(), UNO_QUERY_THROW)
       ->select(css::uno::Any(cellAt(document, place)));
+}
+
+void turnToBlock(const Reference<css::frame::XFrame>& frame, const std::string& name) {
+  const auto block = ownedBlock(documentOf(frame), name);
+  if (!block)
+    return;
+  const Reference<css::container::XNamed> named(block->sheet, UNO_QUERY_THROW);
+  turnTo(frame, {fromOffice(named->getName()), static_cast<std::size_t>(block->area.StartRow) + 1,
+                 static_cast<std::size_t>(block->area.StartColumn)});
 }
 
 bool isRowVisible(const SheetDocument& document, const Place& place) {

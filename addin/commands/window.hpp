@@ -21,6 +21,8 @@ SheetDocument documentOf(const css::uno::Reference<css::frame::XFrame>& frame);
 std::optional<Selection> selectionIn(const css::uno::Reference<css::frame::XFrame>& frame);
 /// Refuses when the place's sheet is hidden.
 void turnTo(const css::uno::Reference<css::frame::XFrame>& frame, const Place& place);
+/// Turns to the sheet of a block that Wetspell owns.
+void turnToBlock(const css::uno::Reference<css::frame::XFrame>& frame, const std::string& name);
 bool isRowVisible(const SheetDocument& document, const Place& place);
 
 } // namespace wetspell::addin

@@ -13,6 +13,7 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <fmt/format.h>
@@ -124,9 +125,29 @@ void Document::close() {
 }
 
 void Document::store(const std::filesystem::path& file) const {
+  storeAs(file, {});
+}
+
+void Document::storeSheet(const std::string& name, const std::filesystem::path& file) const {
+  const auto pages = sheet(name);
+  inWords(*office_, fmt::format("the sheet '{}' cannot be shown", name), [&] {
+    Reference<css::sheet::XSpreadsheetView>(
+        Reference<css::frame::XModel>(model_, UNO_QUERY_THROW)->getCurrentController(), UNO_QUERY_THROW)
+        ->setActiveSheet(pages);
+  });
+  // A picture is always drawn of the active sheet, a PDF of what is chosen.
+  storeAs(file, file.extension() == ".png" ? std::vector<css::beans::PropertyValue>()
+                                           : std::vector{property("Selection", Any(pages))});
+}
+
+void Document::storeAs(const std::filesystem::path& file,
+                       const std::vector<css::beans::PropertyValue>& data) const {
   const Format format = formatOf(file);
   std::vector<css::beans::PropertyValue> how = {property("FilterName", Any(toOffice(format.filter))),
                                                 property("Overwrite", Any(true))};
+  if (!data.empty()) {
+    how.push_back(property("FilterData", Any(sequence(data))));
+  }
   if (!format.options.empty()) {
     how.push_back(property("FilterOptions", Any(toOffice(format.options))));
   }

@@ -3,6 +3,7 @@
 
 #include "driver/office.hpp"
 
+#include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/table/XCell.hpp>
@@ -69,9 +70,12 @@ public:
 
   /// Writes a file, in the format its name ends in. The document stays what it was.
   void store(const std::filesystem::path& file) const;
+  /// The pages of one sheet alone, as .pdf, or the first of them as .png.
+  void storeSheet(const std::string& sheet, const std::filesystem::path& file) const;
   void close();
 
 private:
+  void storeAs(const std::filesystem::path& file, const std::vector<css::beans::PropertyValue>& data) const;
   Document(Office& office, css::uno::Reference<css::sheet::XSpreadsheetDocument> model);
 
   Office* office_;

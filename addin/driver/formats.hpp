@@ -11,7 +11,7 @@ struct Format {
   std::string options; ///< of the filter, empty for none
 };
 
-/// By the ending of the name: ods, ots, fods, xlsx, csv, pdf. Throws Failure for another one.
+/// By the ending of the name: ods, ots, fods, xlsx, csv, pdf, png. Throws Failure for another one.
 Format formatOf(const std::filesystem::path& path);
 
 } // namespace wetspell::driver

@@ -27,11 +27,14 @@ constexpr const char* help =
   wetspell-office check FILE --oxt F     check the season in FILE, print its report in the --format;
                                          with --out DIR also store the checked workbook and a PDF there;
                                          leaves 1 when something is to be fixed
+  wetspell-office summarise FILE --oxt F   sum up the season in FILE, print the summary in the --format;
+                                         with --out DIR also store the summarised workbook and a PDF there
+  wetspell-office pool FILE CODE --oxt F --out DIR   store the page of one pool as PDF and PNG there
   wetspell-office tables FILE...         print the cells of every FILE, one JSON object a line
   wetspell-office dispatch IN OUT COMMAND...   open IN, run commands by their address, write OUT
   wetspell-office show FILE              open FILE in a window (needs a screen) for --seconds
 
-Formats, by ending: .ods .ots .fods .xlsx .csv .pdf
+Formats, by ending: .ods .ots .fods .xlsx .csv .pdf .png
 Exit: 0 done, 1 checked and something is to be fixed, 2 not done, and the reason on standard error
 
 )";
@@ -53,10 +56,10 @@ po::options_description described(Arguments& to, std::vector<std::string>& exten
   all.add_options()("help", "this text")("oxt", po::value(&extensions),
                                          "extension to install; may be repeated")(
       "locale", po::value(&to.office.locale)->default_value("en-US"), "language and country, as in de-DE")(
-      "out", po::value(&to.out), "check: folder for the checked workbook and its PDF")(
+      "out", po::value(&to.out), "check, summarise, pool: folder for the workbook and its PDF, the page")(
       "apply", po::value(&to.apply),
       "check: first make all proposed replacements of this level (fix, ask, note)")(
-      "format", po::value(&to.format)->default_value("json"), "check: text, csv or json")(
+      "format", po::value(&to.format)->default_value("json"), "check, summarise: text, csv or json")(
       "size", po::value(&to.size)->default_value("1600x1000"), "show: width and height of the window")(
       "sheet", po::value(&to.sheet), "show: name of the sheet to turn to")(
       "seconds", po::value(&to.seconds)->default_value(10), "show: how long the window stays")(
@@ -95,32 +98,87 @@ void tables(const Arguments& arguments) {
   }
 }
 
+Any word(const std::string& text) {
+  return Any(wetspell::addin::toOffice(text));
+}
+
+/// A season in an office with the extension, and what can be done with it.
+class Desk {
+public:
+  explicit Desk(const Arguments& arguments)
+      : arguments_(arguments), file_(fileOf(arguments)), office_(arguments.office),
+        document_(Document::open(office_, file_)), desk_(office_.service("org.wetspell.SeasonDesk")) {}
+
+  template <class... More> Any call(const std::string& method, const More&... more) {
+    const Any model(css::uno::Reference<css::frame::XModel>(document_.model(), css::uno::UNO_QUERY_THROW));
+    return office_.call(desk_, method, {model, word(more)...});
+  }
+  template <class... More> std::string text(const std::string& method, const More&... more) {
+    rtl::OUString text;
+    require(call(method, more...) >>= text, "the extension returned no text");
+    return wetspell::addin::fromOffice(text);
+  }
+  /// The workbook and its pages, in the folder for what comes out.
+  void store(const std::string& ending) const {
+    fs::create_directories(arguments_.out);
+    const std::string name = file_.stem().string() + ending;
+    document_.store(arguments_.out / (name + ".ods"));
+    document_.store(arguments_.out / (name + ".pdf"));
+  }
+  [[nodiscard]] const fs::path& file() const { return file_; }
+  [[nodiscard]] const Document& document() const { return document_; }
+
+private:
+  static fs::path fileOf(const Arguments& arguments) {
+    require(!arguments.words.empty(), "name the workbook");
+    require(!arguments.office.extensions.empty(), "the extension is wanted: --oxt FILE");
+    return arguments.words[0];
+  }
+
+  const Arguments& arguments_;
+  fs::path file_;
+  Office office_;
+  Document document_;
+  css::uno::Reference<css::uno::XInterface> desk_;
+};
+
 int check(const Arguments& arguments) {
   require(arguments.words.size() == 1, "check wants one file");
-  require(!arguments.office.extensions.empty(), "check wants the extension: --oxt FILE");
-  const fs::path file = arguments.words[0];
-  Office office(arguments.office);
-  const Document document = Document::open(office, file);
-  const Any model(css::uno::Reference<css::frame::XModel>(document.model(), css::uno::UNO_QUERY_THROW));
-  const auto desk = office.service("org.wetspell.SeasonDesk");
-  const auto word = [](const std::string& text) { return Any(wetspell::addin::toOffice(text)); };
+  Desk desk(arguments);
   if (!arguments.apply.empty()) {
-    office.call(desk, "applyAll", {model, word(arguments.apply)});
+    desk.call("applyAll", arguments.apply);
   }
   if (!arguments.out.empty()) {
-    office.call(desk, "check", {model});
-    fs::create_directories(arguments.out);
-    const std::string name = file.stem().string() + "-checked";
-    document.store(arguments.out / (name + ".ods"));
-    document.store(arguments.out / (name + ".pdf"));
+    desk.call("check");
+    desk.store("-checked");
   }
-  rtl::OUString report;
-  require(office.call(desk, "report", {model, word(arguments.format), word(file.string())}) >>= report,
-          "the check returned no text");
-  fmt::print("{}", wetspell::addin::fromOffice(report));
+  fmt::print("{}", desk.text("report", arguments.format, desk.file().string()));
   sal_Int32 toFix = 0;
-  office.call(desk, "open", {model, word("fix")}) >>= toFix;
+  desk.call("open", std::string("fix")) >>= toFix;
   return toFix > 0 ? 1 : 0;
+}
+
+void summarise(const Arguments& arguments) {
+  require(arguments.words.size() == 1, "summarise wants one file");
+  Desk desk(arguments);
+  const std::string summary = desk.text("summary", arguments.format, desk.file().string());
+  if (!arguments.out.empty()) {
+    desk.call("summarise");
+    desk.store("-summarised");
+  }
+  fmt::print("{}", summary);
+}
+
+void pool(const Arguments& arguments) {
+  require(arguments.words.size() == 2, "pool wants a file and the code of a pool");
+  require(!arguments.out.empty(), "pool wants a folder for the page: --out DIR");
+  Desk desk(arguments);
+  const std::string sheet = desk.text("poolPage", arguments.words[1]);
+  fs::create_directories(arguments.out);
+  desk.document().storeSheet(sheet, arguments.out / (sheet + ".pdf"));
+  desk.document().storeSheet(sheet, arguments.out / (sheet + ".png"));
+  fmt::print("{}\n{}\n", (arguments.out / (sheet + ".pdf")).string(),
+             (arguments.out / (sheet + ".png")).string());
 }
 
 void show(const Arguments& arguments) {
@@ -163,6 +221,10 @@ int run(int argc, char** argv) {
     tables(arguments);
   } else if (arguments.command == "check") {
     return check(arguments);
+  } else if (arguments.command == "summarise") {
+    summarise(arguments);
+  } else if (arguments.command == "pool") {
+    pool(arguments);
   } else if (arguments.command == "dispatch") {
     dispatch(arguments);
   } else if (arguments.command == "show") {

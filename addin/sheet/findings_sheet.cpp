@@ -1,19 +1,10 @@
 #include "sheet/findings_sheet.hpp"
 
-#include "base/text.hpp"
 #include "check/findings_table.hpp"
+#include "sheet/cells.hpp"
 #include "sheet/findings_look.hpp"
-#include "sheet/read_sheets.hpp"
-#include "sheet/strip.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/container/XNameAccess.hpp>
-#include <com/sun/star/lang/XMultiServiceFactory.hpp>
-#include <com/sun/star/sheet/CellFlags.hpp>
-#include <com/sun/star/sheet/XArrayFormulaRange.hpp>
-#include <com/sun/star/sheet/XCellRangeData.hpp>
-#include <com/sun/star/sheet/XSheetCellRangeContainer.hpp>
-#include <com/sun/star/sheet/XSheetOperation.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include <algorithm>
@@ -25,7 +16,6 @@ namespace {
 
 using css::uno::Any;
 using css::uno::Reference;
-using css::uno::Sequence;
 using css::uno::UNO_QUERY_THROW;
 using Target = FindingsTarget;
 
@@ -42,20 +32,9 @@ std::optional<Target> targetIn(const SheetDocument& document, const Season& seas
   return target;
 }
 
-std::string freeName(const SheetDocument& document) {
-  const Reference<css::container::XNameAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
-  std::string name(spec(TableKind::findings).sheet);
-  for (int i = 2; sheets->hasByName(toOffice(name)); ++i)
-    name = std::string(spec(TableKind::findings).sheet) + " " + std::to_string(i);
-  return name;
-}
-
 /// A plain findings sheet for a document that was not made from the template.
 Target newTarget(const SheetDocument& document) {
-  const std::string name = freeName(document);
-  const Reference<css::container::XNameAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
-  document->getSheets()->insertNewByName(toOffice(name),
-                                         static_cast<sal_Int16>(sheets->getElementNames().getLength()));
+  const std::string name = addSheet(document, std::string(spec(TableKind::findings).sheet));
   Target target{sheetNamed(document, name), {}, 1, 1};
   const auto columns = fields(TableKind::findings);
   for (std::size_t i = 0; i < columns.size(); ++i) {
@@ -74,31 +53,12 @@ void requireUnprotected(const Target& target) {
     refuse("The findings sheet is protected; nothing was written. Take its protection off first.");
 }
 
-constexpr sal_Int32 allContents = css::sheet::CellFlags::VALUE | css::sheet::CellFlags::DATETIME |
-                                  css::sheet::CellFlags::STRING | css::sheet::CellFlags::FORMULA;
-
 void clear(const Target& target) {
   if (target.end <= target.first)
     return;
   for (const sal_Int32 at : target.columns)
     if (at >= 0)
-      Reference<css::sheet::XSheetOperation>(target.column(at, target.first, target.end), UNO_QUERY_THROW)
-          ->clearContents(allContents);
-}
-
-Any contentOf(const Cell& cell, double zero) {
-  switch (cell.kind) {
-  case CellKind::empty:
-    break;
-  case CellKind::number:
-    return Any(cell.number);
-  case CellKind::date:
-    return Any(cell.number - zero);
-  case CellKind::text:
-  case CellKind::error:
-    return Any(toOffice(cell.text));
-  }
-  return Any(rtl::OUString()); // nothing at all would be written as an error
+      clearCells(target.column(at, target.first, target.end));
 }
 
 /// Columns of the findings that stand side by side on the sheet, as they do unless the person moved them.
@@ -119,59 +79,10 @@ std::vector<Block> blocksOf(const Target& target) {
   return blocks;
 }
 
-Sequence<Sequence<Any>> dataOf(const Table& table, Block block, double zero) {
-  Sequence<Sequence<Any>> data(static_cast<sal_Int32>(table.rows()));
-  Sequence<Any>* lines = data.getArray();
-  for (std::size_t row = 0; row < table.rows(); ++row) {
-    lines[row].realloc(static_cast<sal_Int32>(block.end - block.begin));
-    Any* cells = lines[row].getArray();
-    for (std::size_t c = block.begin; c < block.end; ++c)
-      cells[c - block.begin] = contentOf(table.at(row, c), zero);
-  }
-  return data;
-}
-
-/// The cells that stay empty, in stretches of a column.
-std::vector<css::table::CellRangeAddress> blanksOf(const Target& target, const Table& table) {
-  const sal_Int16 sheet = addressOf(target.sheet).Sheet;
-  std::vector<css::table::CellRangeAddress> blanks;
-  for (std::size_t c = 0; c < target.columns.size(); ++c) {
-    bool before = false;
-    for (std::size_t row = 0; row < table.rows() && target.columns[c] >= 0; ++row) {
-      const sal_Int32 at = target.first + static_cast<sal_Int32>(row);
-      const bool blank = table.at(row, c).empty();
-      if (blank && before)
-        blanks.back().EndRow = at;
-      else if (blank)
-        blanks.emplace_back(sheet, target.columns[c], at, target.columns[c], at);
-      before = blank;
-    }
-  }
-  return blanks;
-}
-
-/// Whole blocks at once: a step of many small changes takes the office minutes to undo in a window. When a
-/// block is undone, though, it stays in the cells that were empty before, and when it is redone, cells that
-/// it left empty keep what they held (seen in LibreOffice 7.4). So an array formula, which undoes well, fills
-/// the cells first, and the empty ones are cleared afterwards.
 void fill(const SheetDocument& document, const Target& target, const Table& table) {
-  const double zero = dayZero(document);
-  const sal_Int32 last = target.first + static_cast<sal_Int32>(table.rows()) - 1;
-  for (const Block& block : blocksOf(target)) {
-    const auto cells = target.sheet->getCellRangeByPosition(target.columns[block.begin], target.first,
-                                                            target.columns[block.end - 1], last);
-    Reference<css::sheet::XArrayFormulaRange>(cells, UNO_QUERY_THROW)->setArrayFormula("=0");
-    Reference<css::sheet::XCellRangeData>(cells, UNO_QUERY_THROW)->setDataArray(dataOf(table, block, zero));
-  }
-  const auto blanks = blanksOf(target, table);
-  if (blanks.empty())
-    return;
-  const Reference<css::sheet::XSheetCellRangeContainer> ranges(
-      Reference<css::lang::XMultiServiceFactory>(document, UNO_QUERY_THROW)
-          ->createInstance("com.sun.star.sheet.SheetCellRanges"),
-      UNO_QUERY_THROW);
-  ranges->addRangeAddresses({blanks.data(), static_cast<sal_Int32>(blanks.size())}, false);
-  Reference<css::sheet::XSheetOperation>(ranges, UNO_QUERY_THROW)->clearContents(allContents);
+  for (const Block& block : blocksOf(target))
+    putCells(document, {target.sheet, target.columns[block.begin], target.first}, table, block.begin,
+             block.end);
 }
 
 /// The findings, and after a check that was ended early also the old rows with an answer that it did not come

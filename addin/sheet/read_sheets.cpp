@@ -2,6 +2,7 @@
 
 #include "base/text.hpp"
 #include "quantity/print.hpp"
+#include "sheet/owned.hpp"
 #include "table/day.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
@@ -120,8 +121,11 @@ std::vector<Table> tablesOf(const Reference<css::sheet::XSpreadsheetDocument>& d
   const double zero = dayZero(document);
   const auto formats =
       Reference<css::util::XNumberFormatsSupplier>(document, UNO_QUERY_THROW)->getNumberFormats();
+  const std::set<sal_Int16> own = ownedSheets(document);
   std::vector<Table> tables;
   for (sal_Int32 i = 0; i < sheets->getCount(); ++i) {
+    if (own.count(static_cast<sal_Int16>(i)) > 0)
+      continue;
     const Reference<css::sheet::XSpreadsheet> sheet(sheets->getByIndex(i), UNO_QUERY_THROW);
     const Reference<css::container::XNamed> named(sheet, UNO_QUERY_THROW);
     tables.push_back(tableOf(sheet, fromOffice(named->getName()), zero, formats));

@@ -10,8 +10,8 @@
 
 namespace wetspell::addin {
 
-/// Every sheet's used part, hidden and filtered rows too. Dates are told from numbers by the cells' formats
-/// and counted from 1899-12-30 whatever the document's own day zero is.
+/// Every sheet's used part, hidden and filtered rows too, but for the sheets of a summary. Dates are told
+/// from numbers by the cells' formats and counted from 1899-12-30 whatever the document's own day zero is.
 std::vector<Table> tablesOf(const css::uno::Reference<css::sheet::XSpreadsheetDocument>& document);
 
 /// Days from 1899-12-30 to the document's day zero.

@@ -14,7 +14,7 @@
 #include <com/sun/star/util/XNumberFormatsSupplier.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
-#include <cmath>
+#include <algorithm>
 
 namespace wetspell::addin {
 
@@ -62,13 +62,33 @@ Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& 
       ->getCellByPosition(static_cast<sal_Int32>(place.column), static_cast<sal_Int32>(place.row) - 1);
 }
 
-sal_Int32 dateFormat(const SheetDocument& document, bool timeOfDay) {
+std::string addSheet(const SheetDocument& document, std::string wanted) {
+  constexpr std::size_t longest = 31; // what other offices allow
+  std::replace_if(
+      wanted.begin(), wanted.end(),
+      [](char c) { return std::string_view("[]*?:/\\'").find(c) != std::string::npos; }, '-');
+  rtl::OUString base = toOffice(wanted);
+  base = base.copy(0, std::min<sal_Int32>(base.getLength(), longest - 3));
+  const Reference<css::container::XNameAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
+  rtl::OUString name = base;
+  for (sal_Int32 i = 2; sheets->hasByName(name); ++i)
+    name = base + " " + rtl::OUString::number(i);
+  document->getSheets()->insertNewByName(name, static_cast<sal_Int16>(sheets->getElementNames().getLength()));
+  if (!sheets->hasByName(name))
+    refuse("The workbook takes no new sheet; nothing was written. Take its protection off first.");
+  return fromOffice(name);
+}
+
+sal_Int32 numberFormat(const SheetDocument& document, std::string_view code) {
   const auto formats =
       Reference<css::util::XNumberFormatsSupplier>(document, UNO_QUERY_THROW)->getNumberFormats();
-  const rtl::OUString code(timeOfDay ? rtl::OUString("HH:MM") : rtl::OUString("YYYY-MM-DD"));
   const css::lang::Locale english("en", "US", "");
-  const sal_Int32 known = formats->queryKey(code, english, false);
-  return known != -1 ? known : formats->addNew(code, english);
+  const sal_Int32 known = formats->queryKey(toOffice(code), english, false);
+  return known != -1 ? known : formats->addNew(toOffice(code), english);
+}
+
+sal_Int32 dateFormat(const SheetDocument& document, bool timeOfDay) {
+  return numberFormat(document, timeOfDay ? "HH:MM" : "YYYY-MM-DD");
 }
 
 sal_Int32 textFormat(const SheetDocument& document) {

@@ -23,12 +23,18 @@ css::uno::Reference<css::sheet::XSpreadsheet> sheetNamed(const SheetDocument& do
                                                          const std::string& name);
 css::uno::Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& place);
 
+/// Adds a sheet at the end, with the name wanted or, where that is taken, with a number behind it; gives its
+/// name. What a file of another office could not have in a sheet's name becomes a hyphen.
+std::string addSheet(const SheetDocument& document, std::string wanted);
+
 /// Throws a RuntimeException in words when the document was opened for reading only.
 void requireChangeable(const SheetDocument& document);
 
 /// Throws a RuntimeException in words when the cell stands protected: then nobody asked for a change.
 void requireWritable(const SheetDocument& document, const Place& place);
 
+/// The document's number format of this code, written as in English: "#,##0.0".
+sal_Int32 numberFormat(const SheetDocument& document, std::string_view code);
 /// The document's number format for days (2026-04-18) or times of day (09:40).
 sal_Int32 dateFormat(const SheetDocument& document, bool timeOfDay);
 /// Its number format for texts.

@@ -93,6 +93,15 @@ double shown(double si, Figured figured, const Settings& settings) {
   return difference ? difference_from_si(si, unit) : from_si(si, unit);
 }
 
+int shown_decimals(Figured figured, const Settings& settings) {
+  if (figured == Figured::number)
+    return 2;
+  const Unit unit = unit_of(figured, settings);
+  if (unit == Unit::none)
+    return 0;
+  return spec(unit).decimals + (figured == Figured::depth_a_day ? 1 : 0);
+}
+
 std::string in_words(double si, Figured figured, const Settings& settings) {
   return with_unit(number_alone(si, figured, settings), figured, settings);
 }

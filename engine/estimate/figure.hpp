@@ -62,6 +62,8 @@ std::string full_title(const Figure& figure);
 std::string shown_unit(Figured figured, const Settings& settings);
 /// An SI value in that unit. Dates stay serial numbers; shares become per cent.
 double shown(double si, Figured figured, const Settings& settings);
+/// How many decimals of it field work can tell apart, for a column of such values.
+int shown_decimals(Figured figured, const Settings& settings);
 /// As people read it: "1,240 sq ft", "38%", "2026-06-14", "12 days"; three or so sensible digits.
 std::string in_words(double si, Figured figured, const Settings& settings);
 /// The figure's value with its interval and count: "1,240 sq ft (1,100 to 1,390; 4)"; its words or its note

@@ -207,8 +207,8 @@ Table settings() {
 
 } // namespace
 
-BigSeason big_season(std::size_t visits, Writing writing) {
-  const std::size_t pools = (visits + visits_a_pool - 1) / visits_a_pool;
+BigSeason big_season(std::size_t visits, Writing writing, std::size_t to_each_pool) {
+  const std::size_t pools = (visits + to_each_pool - 1) / to_each_pool;
   Chance chance(2026);
   BigSeason season;
   season.visits = visits;

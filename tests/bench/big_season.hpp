@@ -24,9 +24,9 @@ struct BigSeason {
   std::size_t typed_cells = 0; ///< cells of all tables that hold something, headings aside
 };
 
-/// `visits` visits to a hundredth as many pools, one a day for a hundred days; five pools to a person; a
+/// `visits` visits, so many to each pool, one a day; five pools to a person; a
 /// count of egg masses for every 25th visit. One visit in a hundred has a mistake of five kinds in turn, so
 /// that findings are made and worded too. Readings follow the demo's pools and its ways of writing.
-BigSeason big_season(std::size_t visits, Writing writing);
+BigSeason big_season(std::size_t visits, Writing writing, std::size_t to_each_pool = visits_a_pool);
 
 } // namespace wetspell::bench

@@ -3,6 +3,7 @@
 
 #include "bench/figures.hpp"
 #include "driver/document.hpp"
+#include "table/table.hpp"
 
 #include <algorithm>
 #include <chrono>
@@ -15,6 +16,8 @@ using FigureFile = std::filesystem::path;
 
 /// Checking 100,000 visits, against reading their cells and against a macro on the same rows.
 void bench_check(driver::Office& office, const FigureFile& figures);
+/// Summarising 10,000 visits to 1,000 pools, against reading their cells.
+void bench_summary(driver::Office& office, const FigureFile& figures);
 /// One call in a cell, against the office's own add-in functions; the array function, against formulas.
 void bench_calls(driver::Office& office, const FigureFile& figures);
 void bench_array(driver::Office& office, const FigureFile& figures);
@@ -27,6 +30,9 @@ template <class Work> double seconds(Work work) {
   work();
   return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
 }
+
+/// How long it takes to read all cells: with headings of no table, to know that there is none.
+double reading_alone(const driver::Document& document, const Table& typed, int runs);
 
 /// The least of some runs: whatever else the machine does only makes them longer.
 template <class Work> double best_of(int runs, Work work) {

@@ -65,6 +65,14 @@ TEST(Figure, WordsAreTheFigure) {
   EXPECT_EQ(in_words(figure, metric()), "short (n 5)");
 }
 
+TEST(Figure, ShowsTheDecimalsOfItsUnit) {
+  EXPECT_EQ(shown_decimals(Figured::depth, Settings{}), spec(Unit::inch).decimals);
+  EXPECT_EQ(shown_decimals(Figured::depth_a_day, Settings{}), spec(Unit::inch).decimals + 1);
+  EXPECT_EQ(shown_decimals(Figured::area, metric()), spec(Unit::square_metre).decimals);
+  EXPECT_EQ(shown_decimals(Figured::count, Settings{}), 0);
+  EXPECT_EQ(shown_decimals(Figured::number, Settings{}), 2);
+}
+
 TEST(Figure, VolumesAreCubicFeetInUsCustomaryUnits) {
   EXPECT_NEAR(shown(0.028316846592, Figured::volume, Settings{}), 1, 1e-12);
   EXPECT_EQ(shown_unit(Figured::volume, Settings{}), "ft³");
