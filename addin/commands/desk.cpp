@@ -132,6 +132,7 @@ Summarised sumUp(const SheetDocument& document, const Progress& progress) {
   Summarised summed{look(document, part(0, check_share)), {}};
   SummaryOptions options;
   options.progress = part(check_share, 1);
+  options.group_by = summed.checked.season.settings.group_by;
   if (!summed.checked.report.cancelled)
     summed.summary = summarise(summed.checked.season, summed.checked.report, options);
   if (summed.checked.report.cancelled || summed.summary.cancelled)

@@ -175,10 +175,11 @@ void pool(const Arguments& arguments) {
   Desk desk(arguments);
   const std::string sheet = desk.text("poolPage", arguments.words[1]);
   fs::create_directories(arguments.out);
-  desk.document().storeSheet(sheet, arguments.out / (sheet + ".pdf"));
-  desk.document().storeSheet(sheet, arguments.out / (sheet + ".png"));
-  fmt::print("{}\n{}\n", (arguments.out / (sheet + ".pdf")).string(),
-             (arguments.out / (sheet + ".png")).string());
+  for (const char* ending : {".pdf", ".png"}) {
+    const fs::path page = arguments.out / (sheet + ending);
+    desk.document().storeSheet(sheet, page);
+    fmt::print("{}\n", page.string());
+  }
 }
 
 void show(const Arguments& arguments) {

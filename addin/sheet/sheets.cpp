@@ -62,7 +62,7 @@ Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& 
       ->getCellByPosition(static_cast<sal_Int32>(place.column), static_cast<sal_Int32>(place.row) - 1);
 }
 
-std::string addSheet(const SheetDocument& document, std::string wanted) {
+std::string addSheet(const SheetDocument& document, std::string wanted, std::optional<sal_Int16> position) {
   constexpr std::size_t longest = 31; // what other offices allow
   std::replace_if(
       wanted.begin(), wanted.end(),
@@ -73,7 +73,8 @@ std::string addSheet(const SheetDocument& document, std::string wanted) {
   rtl::OUString name = base;
   for (sal_Int32 i = 2; sheets->hasByName(name); ++i)
     name = base + " " + rtl::OUString::number(i);
-  document->getSheets()->insertNewByName(name, static_cast<sal_Int16>(sheets->getElementNames().getLength()));
+  const auto end = static_cast<sal_Int16>(sheets->getElementNames().getLength());
+  document->getSheets()->insertNewByName(name, position.value_or(end));
   if (!sheets->hasByName(name))
     refuse("The workbook takes no new sheet; nothing was written. Take its protection off first.");
   return fromOffice(name);

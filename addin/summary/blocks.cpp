@@ -53,7 +53,7 @@ void fitColumns(const Owned& block, std::size_t columns) {
 }
 
 Corner takeBlock(const SheetDocument& document, const std::string& name, const std::string& sheet,
-                 std::size_t columns, std::size_t rows) {
+                 std::size_t columns, std::size_t rows, const std::string& before) {
   const auto block = ownedBlock(document, name);
   if (block) {
     fitColumns(*block, columns);
@@ -61,8 +61,10 @@ Corner takeBlock(const SheetDocument& document, const std::string& name, const s
     fitted.area.EndColumn = fitted.area.StartColumn + static_cast<sal_Int32>(columns) - 1;
     fitRows(fitted, static_cast<sal_Int32>(rows));
   }
+  const auto next = ownedBlock(document, before);
+  const auto position = next ? std::optional(next->area.Sheet) : std::nullopt;
   const Corner corner = block ? Corner{block->sheet, block->area.StartColumn, block->area.StartRow}
-                              : Corner{sheetNamed(document, addSheet(document, sheet)), 0, 0};
+                              : Corner{sheetNamed(document, addSheet(document, sheet, position)), 0, 0};
   own(document, name, corner.range(columns, rows));
   return corner;
 }

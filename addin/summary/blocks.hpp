@@ -17,9 +17,9 @@ std::string pageBlock(const std::string& pool);
 
 /// The block, ready to be written over: `columns` by `rows` cells. A workbook without it gets a sheet for it.
 /// Where it was of another size, cells beside and below are moved, so that what people wrote there stays
-/// theirs.
+/// theirs. `before`: the block before whose sheet a new sheet is to stand; empty: at the end.
 Corner takeBlock(const SheetDocument& document, const std::string& name, const std::string& sheet,
-                 std::size_t columns, std::size_t rows);
+                 std::size_t columns, std::size_t rows, const std::string& before = {});
 
 /// The same for columns alone: `columns` columns from the block's first on.
 void fitColumns(const Owned& block, std::size_t columns);

@@ -172,7 +172,8 @@ std::string freeChartName(const Reference<css::container::XNameAccess>& charts, 
 }
 
 /// A new shape's name needs no undo of its own, and the office (7.4) cannot undo one.
-void nameUnrecorded(const Shown& on, const Reference<css::container::XNamed>& shape, const std::string& name) {
+void nameUnrecorded(const Shown& on, const Reference<css::container::XNamed>& shape,
+                    const std::string& name) {
   const auto undo =
       Reference<css::document::XUndoManagerSupplier>(on.document, UNO_QUERY_THROW)->getUndoManager();
   undo->lock();

@@ -196,7 +196,7 @@ void layOut(const SheetDocument& document, const Corner& corner, const Settings&
   dress(part(signs_row, 0, 2, 1), Dress::words);
   dress(part(heading_row, 0, 1, width), Dress::heading);
   dress(part(unit_row, 0, 1, width), Dress::unit);
-  constexpr sal_Int32 forCode = 1900, forName = 4200, forRows = 1900, forNumber = 2300, forWords = 5600;
+  constexpr sal_Int32 forCode = 1900, forName = 4200, forRows = 2500, forNumber = 2300, forWords = 5600;
   setWidth(corner.at(0, code), forCode);
   setWidth(corner.at(0, name), forName);
   setWidth(corner.at(0, rows), forRows);

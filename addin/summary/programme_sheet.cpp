@@ -103,7 +103,8 @@ void writeProgramme(const Reference<css::uno::XComponentContext>& context, const
                     const SeasonHistory& history, const SeasonSummary& summary, const Numbers& numbers) {
   const ProgrammeContent content = programmeContent(history, summary);
   const std::size_t rows = content.cells.rows();
-  const Corner corner = takeBlock(document, programmeBlock, "Programme this season", programme_columns, rows);
+  const Corner corner =
+      takeBlock(document, programmeBlock, "Programme this season", programme_columns, rows, numbersBlock);
   layOut(document, corner, content, history.season.settings);
   putCells(document, corner, content.cells);
   putLinks(corner, content);

@@ -125,7 +125,10 @@ TEST_F(Summary, TheProgrammesFiguresAreTheEngines) {
   EXPECT_THAT(to_text(lines[1][0]), HasSubstr("3 pools; 7 visits that count, of 9 rows of visits"));
 }
 
-TEST_F(Summary, ChangesNothingThatWasTypedAndIsOneStep) {
+TEST(SummaryInAWindow, ChangesNothingThatWasTypedAndIsOneStep) {
+  // With a window: without one the office itself cannot undo the making of a sheet.
+  const Document document = opened(season_to_summarise(), office(), {.hidden = false});
+  const Desk desk(document);
   const std::string before = snapshot(document, "");
   const auto sheets = document.sheetNames();
   const auto steps = document.undoTitles();

@@ -57,7 +57,9 @@ std::unique_ptr<Expected> expected(const driver::Document& document) {
   CheckOptions options;
   options.answers = answers;
   all->report = check(all->season, options);
-  all->summary = summarise(all->season, all->report);
+  SummaryOptions how;
+  how.group_by = all->season.settings.group_by;
+  all->summary = summarise(all->season, all->report, how);
   return all;
 }
 
@@ -82,16 +84,6 @@ Lines lines_of(const driver::Document& document, const std::string& sheet) {
     }
   }
   return lines;
-}
-
-std::string as_text(const Lines& lines) {
-  std::string all;
-  for (const auto& line : lines) {
-    for (const Cell& cell : line)
-      all += to_text(cell) + "\t";
-    all += "\n";
-  }
-  return all;
 }
 
 At find(const Lines& lines, const std::string& text) {

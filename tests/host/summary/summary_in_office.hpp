@@ -32,8 +32,6 @@ std::unique_ptr<Expected> expected(const driver::Document& document);
 /// Cells of a sheet's used part: texts, numbers, in the office's order.
 using Lines = std::vector<std::vector<Cell>>;
 Lines lines_of(const driver::Document& document, const std::string& sheet);
-/// The same as text, a row a line, to compare.
-std::string as_text(const Lines& lines);
 /// Row and column of the first cell with this text; fails the test when there is none.
 struct At {
   std::size_t row = 0, column = 0;
