@@ -30,6 +30,11 @@ std::span<const CommandSpec> commands() {
           "Reads quantities, one a line, from standard input and prints how each is understood, one JSON\n"
           "object a line.",
           read},
+      CommandSpec{"walk", "walk FILE [--error METRES]",
+                  "Area and edge of a pool from a walk round it (GPX, or a list of latitude, longitude), "
+                  "beside those of\n"
+                  "the ellipse on its longest line and its width.",
+                  walk},
       CommandSpec{"new", "new FILE.ods", "Writes a fresh season workbook.", new_workbook},
       CommandSpec{"rules", "rules [--format text|json|markdown]", "Lists the rules of the check.", rules},
       CommandSpec{"functions", "functions [--format text|json|markdown]", "Lists the cell functions.",

@@ -39,6 +39,39 @@ Result<std::optional<Quantity>> measure_in(const ParameterSpec& parameter, const
   return number_in(parameter, cell, assume);
 }
 
+Result<std::optional<double>> plain_number_in(const ParameterSpec& parameter, const Cell& cell) {
+  if (cell.empty()) {
+    return std::optional<double>{};
+  }
+  if (cell.kind == CellKind::error) {
+    return refusal::error_in_cell(parameter, cell);
+  }
+  if (cell.kind != CellKind::text) {
+    return std::optional{cell.number};
+  }
+  const Quantity quantity = read(cell, {.kind = Kind::percent, .assume = Unit::one});
+  if (quantity.status == Status::missing) {
+    return std::optional<double>{};
+  }
+  if (!quantity.has_value() || quantity.unit_typed) {
+    return refusal::no_plain_number(parameter, cell);
+  }
+  return std::optional{quantity.written};
+}
+
+Result<std::optional<double>> day_in(const ParameterSpec& parameter, const Cell& cell) {
+  constexpr double earliest = 20000; // 1954-10-03
+  constexpr double latest = 110000;  // 2201-02-28
+  if (cell.kind == CellKind::number && cell.number >= earliest && cell.number <= latest) {
+    return std::optional{std::floor(cell.number)};
+  }
+  const auto day = number_in(parameter, cell, Unit::none);
+  if (!day) {
+    return day.error();
+  }
+  return day.value() ? std::optional{std::floor(day.value()->si)} : std::optional<double>{};
+}
+
 Value number_value(double number) {
   constexpr double kept = 1e9; // decimals that stay: far beyond any reading
   constexpr double largest = 1e6;

@@ -20,6 +20,13 @@ Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const 
 /// be a date is refused, because its format cannot be seen.
 Result<std::optional<Quantity>> measure_in(const ParameterSpec& parameter, const Cell& cell, Unit assume);
 
+/// A number without a unit in one cell, a date as the number that it is in the sheet; nothing for a blank
+/// cell and for "not measured".
+Result<std::optional<double>> plain_number_in(const ParameterSpec& parameter, const Cell& cell);
+
+/// A day in one cell: a date, a text that is one, or the number that a date is in the sheet.
+Result<std::optional<double>> day_in(const ParameterSpec& parameter, const Cell& cell);
+
 /// A number as a result: without the last digits, which conversions leave behind (24.000000000000004).
 Value number_value(double number);
 

@@ -92,6 +92,10 @@ Problem too_large(const ParameterSpec& parameter, const Cell& cell, double limit
                          parameter.name, quoted(cell), limit));
 }
 
+Problem no_plain_number(const ParameterSpec& parameter, const Cell& cell) {
+  return bad(fmt::format("\"{}\" reads {}, which is not a number alone.", parameter.name, quoted(cell)));
+}
+
 Problem not_a_table(const ParameterSpec& parameter) {
   return bad(fmt::format("\"{}\" must be a range of cells: {}.", parameter.name, parameter.help));
 }

@@ -36,15 +36,10 @@ double reading_uncertainty(const Quantity& typed) {
   return typed.status == Status::about ? both(digit, rectangular(share_about * std::abs(typed.si))) : digit;
 }
 
-/// By stick, line or an unnamed tool.
-Measured by_stick(const Quantity& depth) {
-  return {depth.si, both(reading_uncertainty(depth), rectangular(stick_half_width))};
-}
-
 Measured depth_of(const Visit& visit) {
   const double depth = visit.depth.si;
   if (!visit.depth_tool.is(DepthTool::eye))
-    return by_stick(visit.depth);
+    return depth_by_stick(visit.depth);
   return {depth, both(reading_uncertainty(visit.depth), rectangular(share_by_eye * depth))};
 }
 
@@ -231,8 +226,12 @@ DerivedVisit derive(const Season& season, const Visit& visit) {
   return derived;
 }
 
+Measured depth_by_stick(const Quantity& typed) {
+  return {typed.si, both(reading_uncertainty(typed), rectangular(stick_half_width))};
+}
+
 std::optional<Measured> deepest_ever(const Pool& pool) {
-  return pool.deepest.has_value() ? std::optional(by_stick(pool.deepest)) : std::nullopt;
+  return pool.deepest.has_value() ? std::optional(depth_by_stick(pool.deepest)) : std::nullopt;
 }
 
 std::optional<Measured> edge_of(const DerivedVisit& derived) {

@@ -40,6 +40,9 @@ DerivedVisit derive(const Season& season, const Visit& visit);
 /// takes longer than all of them.
 std::optional<Measured> edge_of(const DerivedVisit& derived);
 
+/// A depth that was read by stick, line or an unnamed tool; it has one value.
+Measured depth_by_stick(const Quantity& typed);
+
 /// The greatest depth ever read in a pool, with the uncertainty of a reading by stick.
 std::optional<Measured> deepest_ever(const Pool& pool);
 
