@@ -36,9 +36,10 @@ std::optional<double> read_degrees(std::string_view text, Axis axis) {
   if (text.ends_with(sign))
     text.remove_suffix(sign.size());
   trim(text);
-  if (text.starts_with('+'))
+  const bool plus = text.starts_with('+');
+  if (plus)
     text.remove_prefix(1);
-  if (text.empty() || (side != 0 && (text.front() == '-' || text.front() == '+')))
+  if (text.empty() || ((side != 0 || plus) && text.front() == '-') || (side != 0 && plus))
     return std::nullopt;
   double degrees = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), degrees);

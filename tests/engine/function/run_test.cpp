@@ -39,10 +39,10 @@ TEST(Run, names_function_argument_and_what_was_read) {
             "three columns with label, over, up to.");
   EXPECT_EQ(words(sheet, "POOL.DEPTHCLASS(A1;A1:B2)"),
             "POOL.DEPTHCLASS: \"unit\" must be one cell, got 2 by 2 cells.");
-  EXPECT_EQ(
-      words(sheet, "POOL.READ(A1;\"colour\")"),
-      "POOL.READ: \"kind\" must be one of these: temperature, depth, length, area, percent, count, date, "
-      "time, truth; got \"colour\".");
+  EXPECT_EQ(words(sheet, "POOL.READ(A1;\"colour\")"),
+            "POOL.READ: \"kind\" must be one of these: temperature, depth, length, area, volume, percent, "
+            "count, date, "
+            "time, truth; got \"colour\".");
   EXPECT_EQ(words(sheet, "POOL.PACEDLENGTH(A1;A1;\"hops\")"),
             "POOL.PACEDLENGTH: \"counted\" must be one of these: paces, steps; got \"hops\".");
 }
