@@ -58,14 +58,14 @@ std::string silence(const SummaryRun& run, std::span<const DepthReading> all,
   return {};
 }
 
+std::string dry_too_early(double last_day) {
+  return fmt::format("the line would have it dry before {}, when it still held water", print_date(last_day));
+}
+
 void say_dates(const SummaryRun& run, const Drying& drying, double last_day, PoolSummary& summary) {
   const std::size_t n = drying.n;
   if (drying.dry.x < last_day)
-    summary.figures.push_back(cannot_say(catalogue[dry_date],
-                                         fmt::format("the line would have it dry before {}, when it still "
-                                                     "held water",
-                                                     print_date(last_day)),
-                                         n));
+    summary.figures.push_back(cannot_say(catalogue[dry_date], dry_too_early(last_day), n));
   else {
     // It held water on the last visit.
     const auto low = drying.dry.low ? std::max(*drying.dry.low, last_day) : last_day;
@@ -75,8 +75,10 @@ void say_dates(const SummaryRun& run, const Drying& drying, double last_day, Poo
       figure.note = "the fall is not sure enough to say by when at the latest";
     summary.figures.push_back(std::move(figure));
   }
-  if (!drying.robust_dry || *drying.robust_dry < last_day)
+  if (!drying.robust_dry)
     summary.figures.push_back(cannot_say(catalogue[dry_date_robust], "not falling by this line", n));
+  else if (*drying.robust_dry < last_day)
+    summary.figures.push_back(cannot_say(catalogue[dry_date_robust], dry_too_early(last_day), n));
   else
     summary.figures.push_back(plain_figure(catalogue[dry_date_robust], *drying.robust_dry, n));
 }

@@ -138,6 +138,14 @@ std::vector<Measured> values_of(const SeasonSummary& summary, const PoolGroup& g
   return values;
 }
 
+/// Pools with a volume whose basin has the shape in the settings: one error that they all share.
+std::size_t given_shapes(const SeasonSummary& summary, const PoolGroup& group) {
+  return static_cast<std::size_t>(std::ranges::count_if(group.pools, [&](std::uint32_t pool) {
+    const Figure* shape = figure_of(summary.pools[pool], "basin-shape");
+    return shape != nullptr && !shape->low && figure_of(summary.pools[pool], "volume-brim") != nullptr;
+  }));
+}
+
 class Telling {
 public:
   Telling(const SummaryRun& run, const PoolGroup& group, SeasonSummary& summary)
@@ -167,10 +175,18 @@ public:
       add(cannot_say(entry(base, deviation), too_few(all.n, "pool", "pools"), all.n));
     if (bases[base].adds_up)
       if (const auto sum = total(parts))
-        add(measured_figure(entry(base, total_of_all), sum.value(), all.n, options.level));
+        add(with_note(measured_figure(entry(base, total_of_all), sum.value(), all.n, options.level),
+                      caution(bases[base])));
   }
 
 private:
+  [[nodiscard]] std::string caution(const Base& base) const {
+    const std::size_t given = base.name == "volume-brim" ? given_shapes(summary_, group_) : 0;
+    return given == 0 ? std::string()
+                      : fmt::format("{} of them with the shape in the settings, whose error they share: the "
+                                    "interval is too narrow",
+                                    given);
+  }
   static const FigureSpec& entry(std::size_t base, Statistic statistic) {
     return catalogue().of(base, statistic);
   }

@@ -65,6 +65,10 @@ TEST(ProgrammeFigures, DescribeAllPoolsAndEachGroup) {
   EXPECT_TRUE(find(all, "area-largest-mean-drawn")->low.has_value());
   EXPECT_EQ(find(all, "area-largest-mean-drawn", "Town")->note, "too few pools for an interval");
   EXPECT_TRUE(find(all, "area-largest-mean", "Town")->low.has_value());
+  // One visit each: the shape of every basin is the settings'.
+  EXPECT_EQ(find(all, "volume-brim-total")->note,
+            "6 of them with the shape in the settings, whose error they share: the interval is too narrow");
+  EXPECT_TRUE(find(all, "area-largest-total")->note.empty());
   EXPECT_EQ(value(all, "deepest-deviation"), 0);
   EXPECT_EQ(find(all, "deepest-total"), nullptr);
 }
