@@ -5,6 +5,7 @@
 #include "estimate/two_counts.hpp"
 
 #include <boost/math/distributions/binomial.hpp>
+#include <fmt/format.h>
 
 #include <cmath>
 

@@ -5,6 +5,8 @@
 #include "estimate/event_curve.hpp"
 #include "estimate/kaplan_meier.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 

@@ -32,7 +32,8 @@ TEST(BlandAltman, DifferencesOfTwoMeters) {
   std::vector<double> apart;
   for (std::size_t i = 0; i < wright.size(); ++i)
     apart.push_back(wright[i] - mini[i]);
-  EXPECT_THAT(value_of(scatter_within_pairs(apart, 0.95)).deviation, agrees(26.634784863142, 1e-13)); // R 4.2.2
+  EXPECT_THAT(value_of(scatter_within_pairs(apart, 0.95)).deviation,
+              agrees(26.634784863142, 1e-13)); // R 4.2.2
 }
 
 TEST(RelativeDifference, OfTwoLaboratoryReadings) { // formula: svl.net, duplicates; value: R 4.2.2

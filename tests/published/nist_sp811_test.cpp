@@ -27,7 +27,7 @@ TEST(NistSp811, AreaFactors) {
 TEST(NistSp811, VolumeFactors) {
   EXPECT_NEAR(to_si(1, Unit::cubic_foot), 2.831685e-2, 0.5e-8); // B.8: cubic foot, printed rounded
   EXPECT_EQ(to_si(1, Unit::cubic_foot), 0.028316846592);        // the cube of 0.3048, exact
-  EXPECT_EQ(to_si(1e12, Unit::cubic_foot), 28316846592);        // the same factor, no digit lost
+  EXPECT_EQ(to_si(1e8, Unit::cubic_foot), 2831684.6592);        // the same factor, no digit lost
   EXPECT_DOUBLE_EQ(convert(1, Unit::cubic_metre, Unit::cubic_foot),
                    35.31466672148859); // its reciprocal, Python 3 fractions
 }
