@@ -55,8 +55,12 @@ std::size_t apply(const SheetDocument& document, const Checked& before, Chosen c
   requireChangeable(document);
   requireFindingsWritable(document, before.season); // before anything is changed
   const UndoStep step(document, "Apply proposed replacements");
-  for (const Change& change : changes)
-    write(document, change.place, change.content);
+  constexpr std::size_t in_part = 40; // a write may be two changes: content, format
+  for (std::size_t begin = 0; begin < changes.size(); begin += in_part) {
+    const UndoPart part(document);
+    for (std::size_t i = begin; i < std::min(begin + in_part, changes.size()); ++i)
+      write(document, changes[i].place, changes[i].content);
+  }
   const Checked after = look(document);
   writeFindings(document, after.season, after.report);
   return answered;
@@ -148,8 +152,16 @@ Summarised summariseSeason(const Context& context, const SheetDocument& document
   Summarised summed = sumUp(document, progress);
   const SeasonHistory history = counted_history(summed.checked.season, summed.checked.report);
   const UndoStep step(document, "Summarise the season");
-  writePools(document, history, summed.summary);
-  const Numbers numbers = writeNumbers(document, history, summed.summary, SummaryOptions{});
+  {
+    const UndoPart part(document);
+    writePools(document, history, summed.summary);
+  }
+  Numbers numbers;
+  {
+    const UndoPart part(document);
+    numbers = writeNumbers(document, history, summed.summary, SummaryOptions{});
+  }
+  const UndoPart part(document);
   writeProgramme(context, document, history, summed.summary, numbers);
   return summed;
 }

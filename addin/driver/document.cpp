@@ -13,10 +13,11 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
-#include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace wetspell::driver {
 
@@ -130,14 +131,20 @@ void Document::store(const std::filesystem::path& file) const {
 
 void Document::storeSheet(const std::string& name, const std::filesystem::path& file) const {
   const auto pages = sheet(name);
-  inWords(*office_, fmt::format("the sheet '{}' cannot be shown", name), [&] {
-    Reference<css::sheet::XSpreadsheetView>(
-        Reference<css::frame::XModel>(model_, UNO_QUERY_THROW)->getCurrentController(), UNO_QUERY_THROW)
-        ->setActiveSheet(pages);
-  });
-  // A picture is always drawn of the active sheet, a PDF of what is chosen.
-  storeAs(file, file.extension() == ".png" ? std::vector<css::beans::PropertyValue>()
-                                           : std::vector{property("Selection", Any(pages))});
+  if (file.extension() != ".png") {
+    storeAs(file, {property("Selection", Any(pages))});
+    return;
+  }
+  // A picture shows the document's first page, whatever is chosen or in view.
+  const auto names = sheetNames();
+  const auto place = static_cast<sal_Int16>(std::find(names.begin(), names.end(), name) - names.begin());
+  const auto move = [&](sal_Int16 to) {
+    inWords(*office_, fmt::format("the sheet '{}' cannot be moved", name),
+            [&] { model_->getSheets()->moveByName(toOffice(name), to); });
+  };
+  move(0);
+  storeAs(file, {});
+  move(static_cast<sal_Int16>(place + 1)); // before the sheet that stood behind it
 }
 
 void Document::storeAs(const std::filesystem::path& file,

@@ -81,6 +81,16 @@ void clearCells(const Reference<css::uno::XInterface>& range) {
   Reference<css::sheet::XSheetOperation>(range, UNO_QUERY_THROW)->clearContents(allContents);
 }
 
+Reference<css::uno::XInterface> together(const SheetDocument& document,
+                                         const std::vector<css::table::CellRangeAddress>& ranges) {
+  const Reference<css::sheet::XSheetCellRangeContainer> all(
+      Reference<css::lang::XMultiServiceFactory>(document, UNO_QUERY_THROW)
+          ->createInstance("com.sun.star.sheet.SheetCellRanges"),
+      UNO_QUERY_THROW);
+  all->addRangeAddresses({ranges.data(), static_cast<sal_Int32>(ranges.size())}, false);
+  return all;
+}
+
 void putCells(const SheetDocument& document, const Corner& corner, const Table& table, std::size_t begin,
               std::size_t end) {
   if (table.rows() == 0 || end <= begin)
@@ -92,12 +102,7 @@ void putCells(const SheetDocument& document, const Corner& corner, const Table& 
   const auto blanks = blanksOf(corner, table, begin, end);
   if (blanks.empty())
     return;
-  const Reference<css::sheet::XSheetCellRangeContainer> ranges(
-      Reference<css::lang::XMultiServiceFactory>(document, UNO_QUERY_THROW)
-          ->createInstance("com.sun.star.sheet.SheetCellRanges"),
-      UNO_QUERY_THROW);
-  ranges->addRangeAddresses({blanks.data(), static_cast<sal_Int32>(blanks.size())}, false);
-  clearCells(ranges);
+  clearCells(together(document, blanks));
 }
 
 void putCells(const SheetDocument& document, const Corner& corner, const Table& table) {

@@ -4,6 +4,7 @@
 #include "sheet/sheets.hpp"
 
 #include <com/sun/star/sheet/CellFlags.hpp>
+#include <com/sun/star/table/CellRangeAddress.hpp>
 
 #include <cstddef>
 #include <string>
@@ -39,6 +40,10 @@ void putCells(const SheetDocument& document, const Corner& corner, const Table& 
 
 /// One formula (in English, as files hold them) a row, from the corner on.
 void putFormulas(const Corner& corner, const std::vector<std::string>& formulas);
+
+/// Several ranges as one, so that what is done to them is one change.
+css::uno::Reference<css::uno::XInterface> together(const SheetDocument& document,
+                                                   const std::vector<css::table::CellRangeAddress>& ranges);
 
 void clearCells(const css::uno::Reference<css::uno::XInterface>& range);
 

@@ -63,6 +63,9 @@ Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& 
 }
 
 std::string addSheet(const SheetDocument& document, std::string wanted, std::optional<sal_Int16> position) {
+  if (Reference<css::util::XProtectable>(document, UNO_QUERY_THROW)->isProtected())
+    refuse("The workbook's sheets are protected against changes; nothing was written. Take the protection "
+           "off first.");
   constexpr std::size_t longest = 31; // what other offices allow
   std::replace_if(
       wanted.begin(), wanted.end(),
@@ -75,8 +78,6 @@ std::string addSheet(const SheetDocument& document, std::string wanted, std::opt
     name = base + " " + rtl::OUString::number(i);
   const auto end = static_cast<sal_Int16>(sheets->getElementNames().getLength());
   document->getSheets()->insertNewByName(name, position.value_or(end));
-  if (!sheets->hasByName(name))
-    refuse("The workbook takes no new sheet; nothing was written. Take its protection off first.");
   return fromOffice(name);
 }
 

@@ -41,4 +41,26 @@ private:
   css::uno::Reference<css::document::XUndoManager> manager_;
 };
 
+/// Part of a step. The office keeps at most a hundred changes in one list and silently forgets the first ones
+/// (seen in 7.4): a step of more is made of parts, each a list of its own.
+class UndoPart {
+public:
+  explicit UndoPart(const css::uno::Reference<css::uno::XInterface>& document)
+      : manager_(css::uno::Reference<css::document::XUndoManagerSupplier>(document, css::uno::UNO_QUERY_THROW)
+                     ->getUndoManager()) {
+    manager_->enterUndoContext("part");
+  }
+  ~UndoPart() {
+    try {
+      manager_->leaveUndoContext();
+    } catch (const css::uno::Exception&) { // a document that was closed meanwhile has no steps left to end
+    }
+  }
+  UndoPart(const UndoPart&) = delete;
+  UndoPart& operator=(const UndoPart&) = delete;
+
+private:
+  css::uno::Reference<css::document::XUndoManager> manager_;
+};
+
 } // namespace wetspell::addin

@@ -15,7 +15,6 @@
 #include <com/sun/star/chart2/data/XDataSink.hpp>
 #include <com/sun/star/chart2/data/XLabeledDataSequence.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
-#include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/document/XEmbeddedObjectSupplier.hpp>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/drawing/XDrawPagesSupplier.hpp>
@@ -48,9 +47,9 @@ Reference<css::drawing::XDrawPage> pageOf(const Shown& on) {
 Reference<css::drawing::XShape> shapeNamed(const Shown& on, const std::string& name) {
   const auto page = pageOf(on);
   for (sal_Int32 i = 0; i < page->getCount(); ++i) {
-    const Reference<css::container::XNamed> named(page->getByIndex(i), UNO_QUERY);
-    if (named.is() && named->getName() == toOffice(name))
-      return {named, UNO_QUERY_THROW};
+    const Reference<css::beans::XPropertySet> shape(page->getByIndex(i), UNO_QUERY);
+    if (shape.is() && shape->getPropertyValue("Name") == Any(toOffice(name)))
+      return {shape, UNO_QUERY_THROW};
   }
   return {};
 }
@@ -164,36 +163,44 @@ const char* diagramOf(ChartForm form) {
   return "com.sun.star.chart.BarDiagram";
 }
 
-std::string freeChartName(const Reference<css::container::XNameAccess>& charts, const std::string& wanted) {
-  std::string name = wanted;
-  for (int i = 2; charts->hasByName(toOffice(name)); ++i)
-    name = wanted + " " + std::to_string(i);
-  return name;
+using Charts = Reference<css::table::XTableCharts>;
+
+/// A new chart, by the name that the office gives it: one that no chart of the document has, taken away ones
+/// included, of which the office tells nobody.
+rtl::OUString addChart(const Charts& charts, const css::awt::Rectangle& place,
+                       const css::table::CellRangeAddress& cells, const std::string& wanted) {
+  constexpr sal_Int32 most = 10000;
+  for (sal_Int32 i = 1;; ++i)
+    try {
+      const rtl::OUString name = toOffice(wanted + " " + std::to_string(i));
+      charts->addNewByName(name, place, {&cells, 1}, false, false);
+      return name;
+    } catch (const css::uno::RuntimeException&) {
+      if (i == most)
+        throw;
+    }
 }
 
 /// A new shape's name needs no undo of its own, and the office (7.4) cannot undo one.
-void nameUnrecorded(const Shown& on, const Reference<css::container::XNamed>& shape,
+void nameUnrecorded(const Shown& on, const Reference<css::beans::XPropertySet>& shape,
                     const std::string& name) {
   const auto undo =
       Reference<css::document::XUndoManagerSupplier>(on.document, UNO_QUERY_THROW)->getUndoManager();
   undo->lock();
-  shape->setName(toOffice(name));
+  shape->setPropertyValue("Name", Any(toOffice(name)));
   undo->unlock();
 }
 
 void drawNew(const Shown& on, const css::awt::Rectangle& place, const ChartSpec& spec) {
   const auto charts = Reference<css::table::XTableChartsSupplier>(on.sheet, UNO_QUERY_THROW)->getCharts();
   const auto page = pageOf(on);
-  const std::string inner =
-      freeChartName(Reference<css::container::XNameAccess>(charts, UNO_QUERY_THROW), spec.name);
   // Some cells must be given, or the chart gets no provider of data; its series come below.
   const auto any = addressOf(on.sheet->getCellRangeByPosition(0, 0, 0, 1));
-  charts->addNewByName(toOffice(inner), place, {&any, 1}, false, false);
-  const Reference<css::container::XNamed> shape(page->getByIndex(page->getCount() - 1), UNO_QUERY_THROW);
+  const rtl::OUString inner = addChart(charts, place, any, spec.name);
+  const Reference<css::beans::XPropertySet> shape(page->getByIndex(page->getCount() - 1), UNO_QUERY_THROW);
   nameUnrecorded(on, shape, spec.name);
   const Reference<css::document::XEmbeddedObjectSupplier> object(
-      Reference<css::container::XNameAccess>(charts, UNO_QUERY_THROW)->getByName(toOffice(inner)),
-      UNO_QUERY_THROW);
+      Reference<css::container::XNameAccess>(charts, UNO_QUERY_THROW)->getByName(inner), UNO_QUERY_THROW);
   const Reference<chart2::XChartDocument> chart(object->getEmbeddedObject(), UNO_QUERY_THROW);
   const Reference<css::frame::XModel> model(chart, UNO_QUERY_THROW);
   model->lockControllers();

@@ -22,6 +22,8 @@ struct SeriesLook {
   bool dashed = false;
   sal_Int32 symbol = -3; ///< the office's number: -3 none, 0 square, 1 diamond, 8 circle
   bool hatched = false;  ///< bars
+  bool hollow = false;   ///< the symbol
+  sal_Int32 size = 200;  ///< of the symbol, 1/100 mm
 };
 
 struct ChartSpec {

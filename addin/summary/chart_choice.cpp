@@ -138,8 +138,8 @@ ChartTable wetTable(const SeasonSummary& summary, double level) {
   table.cells = Table(Place{}, 2 * points, 4);
   table.cells.at(0, 0) = words("Day");
   table.cells.at(0, 1) = words("Still wet (%)");
-  table.cells.at(0, 2) = words("From (%)");
-  table.cells.at(0, 3) = words("To (%)");
+  table.cells.at(0, 2) = words("Interval from (%)");
+  table.cells.at(0, 3) = words("Interval to (%)");
   std::size_t row = 1;
   const auto put = [&](double day, const CurvePoint& at) {
     constexpr double per_cent = 100;

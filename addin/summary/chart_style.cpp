@@ -153,9 +153,9 @@ void styleStroke(const Reference<css::uno::XInterface>& chart, const Properties&
   css::chart2::Symbol symbol;
   symbol.Style = look.symbol < 0 ? css::chart2::SymbolStyle_NONE : css::chart2::SymbolStyle_STANDARD;
   symbol.StandardSymbol = std::max<sal_Int32>(0, look.symbol);
-  constexpr sal_Int32 size = 200; // 1/100 mm
-  symbol.Size = {size, size};
-  symbol.FillColor = symbol.BorderColor = look.colour;
+  symbol.Size = {look.size, look.size};
+  symbol.BorderColor = look.colour;
+  symbol.FillColor = look.hollow ? colourOf(colour::paper) : look.colour;
   series->setPropertyValue("Symbol", Any(symbol));
 }
 
@@ -182,9 +182,12 @@ void styleChart(const Reference<css::chart::XChartDocument>& chart, const ChartS
   setTitle(chart->getTitle(), spec.title, points);
   setSubtitle(chart, spec.words);
   properties(chart)->setPropertyValue("HasLegend", Any(spec.legend));
-  if (spec.legend)
-    properties(chart->getLegend())
-        ->setPropertyValue("Alignment", Any(css::chart::ChartLegendPosition_BOTTOM));
+  if (spec.legend) {
+    const auto legend = properties(chart->getLegend());
+    legend->setPropertyValue("Alignment", Any(css::chart::ChartLegendPosition_BOTTOM));
+    legend->setPropertyValue("FillStyle", Any(css::drawing::FillStyle_NONE));
+    legend->setPropertyValue("LineStyle", Any(css::drawing::LineStyle_NONE));
+  }
   const Reference<css::chart::X3DDisplay> walls(chart->getDiagram(), UNO_QUERY_THROW);
   properties(walls->getWall())->setPropertyValue("FillStyle", Any(css::drawing::FillStyle_NONE));
   styleAxes(chart, spec);

@@ -5,6 +5,7 @@
 
 #include <com/sun/star/awt/FontSlant.hpp>
 #include <com/sun/star/awt/FontWeight.hpp>
+#include <com/sun/star/beans/XMultiPropertySet.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameContainer.hpp>
 #include <com/sun/star/frame/XModel.hpp>
@@ -19,6 +20,8 @@
 
 #include <algorithm>
 #include <charconv>
+#include <map>
+#include <vector>
 
 namespace wetspell::addin {
 
@@ -48,6 +51,7 @@ Spec specOf(Dress as) {
   case Dress::heading:
     return {9.5F, true, false, false, colour::paper, colour::deep_water, false};
   case Dress::unit:
+  case Dress::unit_in_words:
     return {9, false, true, false, colour::deep_water, colour::mist, true};
   case Dress::text:
   case Dress::in_words:
@@ -74,34 +78,56 @@ sal_Int32 colourOf(std::string_view palette) {
   return value;
 }
 
+void align(const Reference<css::uno::XInterface>& cells, Side side) {
+  properties(cells)->setPropertyValue(
+      "HoriJustify",
+      Any(side == Side::left ? css::table::CellHoriJustify_LEFT : css::table::CellHoriJustify_RIGHT));
+}
+
+constexpr sal_Int16 clear = 250; // 1/100 mm
+
+void indent(const Reference<css::uno::XInterface>& cells) {
+  align(cells, Side::left);
+  properties(cells)->setPropertyValue("ParaIndent", Any(clear));
+}
+
+void wrap(const Reference<css::uno::XInterface>& cells) {
+  properties(cells)->setPropertyValue("IsTextWrapped", Any(true));
+}
+
 void dress(const Reference<css::uno::XInterface>& cells, Dress as) {
   const Spec spec = specOf(as);
-  const auto set = properties(cells);
-  set->setPropertyValue("CharHeight", Any(spec.points));
-  set->setPropertyValue("CharWeight",
-                        Any(spec.bold ? css::awt::FontWeight::BOLD : css::awt::FontWeight::NORMAL));
-  set->setPropertyValue("CharPosture",
-                        Any(spec.italic ? css::awt::FontSlant_ITALIC : css::awt::FontSlant_NONE));
-  set->setPropertyValue("CharColor", Any(colourOf(spec.ink)));
-  set->setPropertyValue("CellBackColor", Any(spec.ground.empty() ? sal_Int32(-1) : colourOf(spec.ground)));
-  set->setPropertyValue("VertJustify", Any(css::table::CellVertJustify2::CENTER));
-  if (as == Dress::picture) // its signs stand below each other only where all have one width
-    set->setPropertyValue("CharFontName", Any(rtl::OUString("DejaVu Sans Mono")));
-  if (as == Dress::link) {
-    set->setPropertyValue("CharUnderline", Any(sal_Int16(1)));
-    set->setPropertyValue("HoriJustify", Any(css::table::CellHoriJustify_LEFT));
-  }
-  if (as == Dress::in_words) {        // clear of the number on its left
-    constexpr sal_Int16 indent = 250; // 1/100 mm
-    set->setPropertyValue("HoriJustify", Any(css::table::CellHoriJustify_LEFT));
-    set->setPropertyValue("ParaIndent", Any(indent));
-  }
   css::table::BorderLine2 line;
   constexpr sal_Int16 fine = 18; // 1/100 mm
   line.Color = colourOf(colour::reed);
   line.OuterLineWidth = spec.line ? fine : sal_Int16(0);
   line.LineWidth = spec.line ? fine : 0;
-  set->setPropertyValue("BottomBorder", Any(line));
+  std::map<rtl::OUString, Any> looks{
+      {"CharHeight", Any(spec.points)},
+      {"CharWeight", Any(spec.bold ? css::awt::FontWeight::BOLD : css::awt::FontWeight::NORMAL)},
+      {"CharPosture", Any(spec.italic ? css::awt::FontSlant_ITALIC : css::awt::FontSlant_NONE)},
+      {"CharColor", Any(colourOf(spec.ink))},
+      {"CellBackColor", Any(spec.ground.empty() ? sal_Int32(-1) : colourOf(spec.ground))},
+      {"VertJustify", Any(css::table::CellVertJustify2::CENTER)},
+      {"BottomBorder", Any(line)}};
+  if (as == Dress::picture) // its signs stand below each other only where all have one width
+    looks["CharFontName"] <<= rtl::OUString("DejaVu Sans Mono");
+  if (as == Dress::link)
+    looks["CharUnderline"] <<= sal_Int16(1);
+  if (as == Dress::in_words || as == Dress::unit_in_words)
+    looks["ParaIndent"] <<= clear;
+  if (as == Dress::link || looks.count("ParaIndent") > 0)
+    looks["HoriJustify"] <<= css::table::CellHoriJustify_LEFT;
+  // All at once: one change to undo, and a tenth of the time.
+  std::vector<rtl::OUString> names;
+  std::vector<Any> values;
+  for (const auto& [name, value] : looks) {
+    names.push_back(name);
+    values.push_back(value);
+  }
+  Reference<css::beans::XMultiPropertySet>(cells, UNO_QUERY_THROW)
+      ->setPropertyValues({names.data(), static_cast<sal_Int32>(names.size())},
+                          {values.data(), static_cast<sal_Int32>(values.size())});
 }
 
 sal_Int32 figureFormat(const SheetDocument& document, Figured figured, const Settings& settings, bool whole) {

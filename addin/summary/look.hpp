@@ -6,7 +6,7 @@
 
 namespace wetspell::addin {
 
-enum class Dress { title, words, section, heading, unit, text, in_words, link, picture };
+enum class Dress { title, words, section, heading, unit, unit_in_words, text, in_words, link, picture };
 
 void dress(const css::uno::Reference<css::uno::XInterface>& cells, Dress as);
 
@@ -15,6 +15,11 @@ sal_Int32 colourOf(std::string_view palette);
 
 /// The format of numbers counted so; `whole`: there are none with decimals among them.
 sal_Int32 figureFormat(const SheetDocument& document, Figured figured, const Settings& settings, bool whole);
+enum class Side { left, right };
+void align(const css::uno::Reference<css::uno::XInterface>& cells, Side side);
+/// Clear of the number on its left.
+void indent(const css::uno::Reference<css::uno::XInterface>& cells);
+void wrap(const css::uno::Reference<css::uno::XInterface>& cells);
 void setFormat(const css::uno::Reference<css::uno::XInterface>& cells, sal_Int32 format);
 
 /// About as wide as so many signs of text need to be, within bounds.

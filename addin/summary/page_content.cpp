@@ -8,7 +8,7 @@ namespace wetspell::addin {
 
 namespace {
 
-constexpr std::size_t title_row = 0, words_row = 1, section_row = 3, chart_height = 16, most_findings = 12;
+constexpr std::size_t title_row = 0, words_row = 1, section_row = 3, chart_height = 20, most_findings = 12;
 
 std::optional<std::uint32_t> pool_of(const Season& season, const Finding& finding) {
   Ref pool;

@@ -3,6 +3,7 @@
 #include "base/text.hpp"
 #include "sheet/read_sheets.hpp"
 #include "sheet/strip.hpp"
+#include "sheet/undo_step.hpp"
 #include "summary/blocks.hpp"
 #include "summary/look.hpp"
 #include "summary/page_content.hpp"
@@ -33,10 +34,6 @@ Reference<css::table::XCellRange> part(const Corner& page, std::size_t row, std:
   return page.at(row, column).range(width, height);
 }
 
-void wrap(const Reference<css::table::XCellRange>& cells) {
-  Reference<css::beans::XPropertySet>(cells, UNO_QUERY_THROW)->setPropertyValue("IsTextWrapped", Any(true));
-}
-
 /// Whole columns of numbers below the headings of the visits.
 void setFormats(const SheetDocument& document, const Corner& cells, const PageContent& content,
                 const Settings& settings) {
@@ -52,7 +49,8 @@ void setFormats(const SheetDocument& document, const Corner& cells, const PageCo
 }
 
 /// A finding's message needs the width of several columns.
-void spreadFindings(const Corner& cells, const PageContent& content) {
+void spreadFindings(const SheetDocument& document, const Corner& cells, const PageContent& content) {
+  const UndoPart of(document);
   constexpr std::size_t from = 2, signs = 95; // signs that have room in a line
   for (std::size_t i = 0; i < content.findings; ++i) {
     const std::size_t row = content.findings_heading + 1 + i;
@@ -80,8 +78,14 @@ void layOut(const SheetDocument& document, const Corner& cells, const PageConten
   setHeights(part(cells, 0, 0, 1, 1), 2 * lineHeight);
   dress(part(cells, content.visits_heading, 0, 1, page_gap), Dress::heading);
   dress(part(cells, content.figures_heading, figure_title, 1, 2), Dress::heading);
+  for (const std::size_t column : {depth, full, temperature, area})
+    align(part(cells, content.visits_heading, column, 1, 1), Side::right);
+  for (const std::size_t column : {dry, people})
+    indent(part(cells, content.visits_heading, column, 1, 1));
   if (content.visits > 0) {
     dress(part(cells, content.visits_heading + 1, 0, content.visits, page_gap), Dress::text);
+    dress(part(cells, content.visits_heading + 1, people, content.visits, 1), Dress::in_words);
+    align(part(cells, content.visits_heading + 1, day, content.visits, 1), Side::left);
     setFormats(document, cells, content, settings);
   }
   if (content.figures > 0) {
@@ -137,7 +141,7 @@ std::string writePoolPage(const Reference<css::uno::XComponentContext>& context,
   putCells(document, corner, content.cells);
   if (content.figures > 0)
     findHeights(part(corner, content.figures_heading + 1, figure_title, content.figures, 1));
-  spreadFindings(corner, content);
+  spreadFindings(document, corner, content);
   if (content.visits > 0)
     putPoolChart({context, document, corner.sheet},
                  placeOf(part(corner, content.chart_row, 0, content.chart_rows, page_gap)),

@@ -3,6 +3,7 @@
 #include "base/text.hpp"
 #include "estimate/depth_picture.hpp"
 #include "sheet/strip.hpp"
+#include "sheet/undo_step.hpp"
 #include "summary/blocks.hpp"
 #include "summary/figure_columns.hpp"
 #include "summary/look.hpp"
@@ -27,7 +28,7 @@ using css::uno::UNO_QUERY_THROW;
 namespace {
 
 // Rows of the block, from 0.
-enum Row : std::size_t { title_row, signs_row, words_row, heading_row, unit_row, first_row };
+enum Row : std::size_t { title_row, signs_row, words_row, left_out_row, heading_row, unit_row, first_row };
 // Its columns; behind them two a figure.
 enum Column : std::size_t { code, name, rows, picture, first_figure };
 
@@ -133,11 +134,13 @@ Table contents(const SeasonHistory& history, const std::vector<FigureColumn>& co
     table.at(row, column) = Cell::of_text(std::move(words));
   };
   say(title_row, code, "Pools this season");
-  say(signs_row, code, explained(scale, season.settings));
-  say(words_row, code,
+  // Not in the first columns, which a print repeats on every page.
+  say(signs_row, rows, explained(scale, season.settings));
+  say(words_row, rows,
       "Beside every number stands the same in words, with its interval and n, the readings behind it, or why "
       "there is "
-      "none. What an open finding to fix is about is left out of all figures.");
+      "none.");
+  say(left_out_row, rows, "What an open finding to fix is about is left out of all figures.");
   say(heading_row, code, "Pool");
   say(heading_row, name, "Name");
   say(heading_row, rows, "Visit rows");
@@ -185,6 +188,27 @@ void putLinks(const Corner& corner, const Season& season, const std::vector<Line
   putFormulas(corner.at(first_row, rows), links);
 }
 
+void setWidths(const SheetDocument& document, const Corner& corner, const std::vector<FigureColumn>& columns,
+               const Table& cells) {
+  constexpr sal_Int32 forCode = 1900, forName = 4200, forRows = 2500, forNumber = 2300, forWords = 5600;
+  setWidth(corner.at(0, code), forCode);
+  setWidth(corner.at(0, name), forName);
+  setWidth(corner.at(0, rows), forRows);
+  constexpr std::size_t in_part = 40; // figures
+  for (std::size_t begin = 0; begin < columns.size(); begin += in_part) {
+    const UndoPart part(document);
+    for (std::size_t c = begin; c < std::min(begin + in_part, columns.size()); ++c) {
+      const std::size_t at = first_figure + 2 * c;
+      setWidth(corner.at(0, at), columns[c].spec->figured == Figured::words ? forWords : forNumber);
+      constexpr std::size_t over_number = 12; // signs of the title that stand above the number
+      std::size_t longest = columns[c].title.size() - std::min(columns[c].title.size(), over_number);
+      for (std::size_t row = first_row; row < cells.rows(); ++row)
+        longest = std::max(longest, cells.at(row, at + 1).text.size());
+      setWidth(corner.at(0, at + 1), widthFor(longest, 2 * forNumber / 3, 2 * forWords));
+    }
+  }
+}
+
 void layOut(const SheetDocument& document, const Corner& corner, const Settings& settings,
             const std::vector<FigureColumn>& columns, const Table& cells) {
   const std::size_t lines = cells.rows() - first_row;
@@ -193,32 +217,35 @@ void layOut(const SheetDocument& document, const Corner& corner, const Settings&
   };
   const std::size_t width = first_figure + 2 * columns.size();
   dress(part(title_row, 0, 1, 1), Dress::title);
-  dress(part(signs_row, 0, 2, 1), Dress::words);
+  dress(part(signs_row, 0, heading_row - signs_row, first_figure), Dress::words);
   dress(part(heading_row, 0, 1, width), Dress::heading);
   dress(part(unit_row, 0, 1, width), Dress::unit);
-  constexpr sal_Int32 forCode = 1900, forName = 4200, forRows = 2500, forNumber = 2300, forWords = 5600;
-  setWidth(corner.at(0, code), forCode);
-  setWidth(corner.at(0, name), forName);
-  setWidth(corner.at(0, rows), forRows);
+  if (lines > 0) {
+    dress(part(first_row, 0, lines, width), Dress::text);
+    dress(part(first_row, rows, lines, 1), Dress::link);
+    dress(part(first_row, picture, lines, 1), Dress::picture);
+    setFormat(part(first_row, code, lines, 2), textFormat(document));
+  }
+  if (columns.empty())
+    return;
+  std::vector<css::table::CellRangeAddress> units, unitWords, words;
+  std::map<sal_Int32, std::vector<css::table::CellRangeAddress>> numbers; // by their format
   for (std::size_t c = 0; c < columns.size(); ++c) {
     const std::size_t at = first_figure + 2 * c;
-    setWidth(corner.at(0, at), columns[c].spec->figured == Figured::words ? forWords : forNumber);
-    std::size_t longest = columns[c].title.size() - std::min<std::size_t>(columns[c].title.size(), 12);
-    for (std::size_t row = first_row; row < cells.rows(); ++row)
-      longest = std::max(longest, cells.at(row, at + 1).text.size());
-    setWidth(corner.at(0, at + 1), widthFor(longest, 2 * forNumber / 3, 2 * forWords));
+    units.push_back(addressOf(part(unit_row, at, 1, 1)));
+    unitWords.push_back(addressOf(part(unit_row, at + 1, 1, 1)));
+    if (lines == 0)
+      continue;
+    words.push_back(addressOf(part(first_row, at + 1, lines, 1)));
+    numbers[figureFormat(document, columns[c].spec->figured, settings, columns[c].whole)].push_back(
+        addressOf(part(first_row, at, lines, 1)));
   }
-  if (lines == 0)
-    return;
-  dress(part(first_row, 0, lines, width), Dress::text);
-  dress(part(first_row, rows, lines, 1), Dress::link);
-  dress(part(first_row, picture, lines, 1), Dress::picture);
-  setFormat(part(first_row, code, lines, 2), textFormat(document));
-  for (std::size_t c = 0; c < columns.size(); ++c) {
-    dress(part(first_row, first_figure + 2 * c + 1, lines, 1), Dress::in_words);
-    setFormat(part(first_row, first_figure + 2 * c, lines, 1),
-              figureFormat(document, columns[c].spec->figured, settings, columns[c].whole));
-  }
+  align(together(document, units), Side::right);
+  dress(together(document, unitWords), Dress::unit_in_words);
+  if (!words.empty())
+    dress(together(document, words), Dress::in_words);
+  for (const auto& [format, cells_of_it] : numbers)
+    setFormat(together(document, cells_of_it), format);
 }
 
 void filterAndPrint(const SheetDocument& document, const Corner& corner, std::size_t width,
@@ -264,6 +291,7 @@ void writePools(const SheetDocument& document, const SeasonHistory& history, con
   setHeights(corner.range(1, first_row + lines.size()), lineHeight);
   const Table cells = contents(history, columns, lines);
   layOut(document, corner, season.settings, columns, cells);
+  setWidths(document, corner, columns, cells);
   putCells(document, corner, cells);
   putLinks(corner, season, lines);
   setHeights(corner.range(1, 1), 2 * lineHeight);

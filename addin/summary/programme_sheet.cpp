@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 
 namespace wetspell::addin {
 
@@ -55,8 +56,8 @@ void layOut(const SheetDocument& document, const Corner& corner, const Programme
   const auto row = [&](std::size_t at, std::size_t column = 0, std::size_t width = programme_columns) {
     return corner.at(at, column).range(width, 1);
   };
-  constexpr std::array<sal_Int32, programme_columns> widths{6600, 4600, 2400, 1900, 2400,
-                                                            2400, 1700, 1300, 9000};
+  constexpr std::array<sal_Int32, programme_columns> widths{8600, 4600, 2400, 1900, 2400,
+                                                            2400, 1900, 1300, 9000};
   for (std::size_t c = 0; c < widths.size(); ++c)
     setWidth(corner.at(0, c), widths[c]);
   const auto all = corner.range(programme_columns, rows);
@@ -74,20 +75,28 @@ void layOut(const SheetDocument& document, const Corner& corner, const Programme
     bare(at, Dress::section);
   for (const std::size_t at : content.headings)
     bare(at, Dress::heading);
-  for (const FigureRow& figure : content.figures) {
-    const sal_Int32 format = figureFormat(document, figure.figured, settings, figure.whole);
-    setFormat(row(figure.row, value, 1), format);
-    setFormat(row(figure.row, from, 2), format);
-  }
+  for (const std::size_t column : {value, from, to, level, n})
+    align(row(content.headings.front(), column, 1), Side::right);
+  for (const std::size_t column : {unit, note})
+    indent(row(content.headings.front(), column, 1));
+  std::map<sal_Int32, std::vector<css::table::CellRangeAddress>> numbers; // by their format
+  for (const FigureRow& figure : content.figures)
+    for (const std::size_t column : {value, from, to})
+      numbers[figureFormat(document, figure.figured, settings, figure.whole)].push_back(
+          addressOf(row(figure.row, column, 1)));
+  for (const auto& [format, cells] : numbers)
+    setFormat(together(document, cells), format);
   if (!content.left_out.empty())
     dress(corner.at(content.first_left_out, 0).range(1, content.left_out.size()), Dress::link);
   // Notes are sentences. Finding a row's height takes about a millisecond, so far down they are on one line.
   constexpr std::size_t looked = 300;
   const std::size_t first = content.headings.front() + 1, end = std::min(rows, first + looked);
-  if (end > first) {
-    const auto notes = corner.at(first, note).range(1, end - first);
-    Reference<css::beans::XPropertySet>(notes, UNO_QUERY_THROW)->setPropertyValue("IsTextWrapped", Any(true));
-  }
+  if (end > first)
+    for (const std::size_t column : {of_what, note})
+      wrap(corner.at(first, column).range(1, end - first));
+  if (!content.figures.empty())
+    for (const std::size_t column : {unit, note})
+      dress(corner.at(first, column).range(1, content.figures.size()), Dress::in_words);
 }
 
 void putLinks(const Corner& corner, const ProgrammeContent& content) {

@@ -123,7 +123,7 @@ void putPoolChart(const Shown& on, const css::awt::Rectangle& place, const PoolD
   spec.up = depthUnit(settings);
   spec.series = {depths.depth, depths.dry};
   spec.looks = {{colourOf(colour::deep_water), thick, false, circle, false},
-                {colourOf(colour::amber), 0, false, diamond, false}};
+                {colourOf(colour::amber), 0, false, diamond, false, true, 400}};
   spec.legend = true;
   spec.first_day = depths.first_day;
   spec.last_day = depths.last_day;

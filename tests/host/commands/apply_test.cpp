@@ -131,5 +131,22 @@ TEST_F(Apply, TouchesNothingButTheCellsOfTheReplacement) {
   EXPECT_TRUE(same(snapshot(document), expected));
 }
 
+TEST(ApplyToMany, IsOneStepThatUndoTakesBackWhole) {
+  std::vector<TypedRow> more;
+  for (unsigned i = 0; i < 80; ++i) {
+    TypedRow swapped = goodVisit("B01", day(4, 1) + i, "RW");
+    swapped[Field::visit_length] = Cell::of_number(31);
+    swapped[Field::visit_width] = Cell::of_number(62);
+    more.push_back(swapped);
+  }
+  const Document document = opened(smallSeason(more));
+  const Desk desk(document);
+  desk.check();
+  const std::string before = snapshot(document, "");
+  EXPECT_GE(desk.applyAll("fix"), 80) << "160 cells, more than the office keeps in one list of changes";
+  document.undo();
+  EXPECT_TRUE(same(snapshot(document, ""), before));
+}
+
 } // namespace
 } // namespace wetspell::host

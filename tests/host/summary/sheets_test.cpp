@@ -122,7 +122,7 @@ TEST_F(Summary, TheProgrammesFiguresAreTheEngines) {
     }
     EXPECT_EQ(line[7], Cell::of_number(static_cast<double>(each.figure.n)));
   }
-  EXPECT_THAT(to_text(lines[1][0]), HasSubstr("3 pools; 7 visits that count, of 9 rows of visits"));
+  EXPECT_THAT(to_text(lines[1][0]), HasSubstr("3 pools; 8 visits that count, of 9 rows of visits"));
 }
 
 TEST(SummaryInAWindow, ChangesNothingThatWasTypedAndIsOneStep) {

@@ -14,7 +14,6 @@
 #include <com/sun/star/chart2/XDataSeriesContainer.hpp>
 #include <com/sun/star/chart2/data/XDataSource.hpp>
 #include <com/sun/star/chart2/data/XNumericalDataSequence.hpp>
-#include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/drawing/XDrawPagesSupplier.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
@@ -108,13 +107,28 @@ Reference<css::drawing::XDrawPage> page_of(const driver::Document& document, con
   return {pages->getDrawPages()->getByIndex(static_cast<sal_Int32>(at)), UNO_QUERY_THROW};
 }
 
+/// The shapes that have been asked for. A shape that is asked for again while the office, in another thread,
+/// still lets go of the answer before has no name and no model (seen in 7.4); so the answers are kept.
+std::vector<Any>& asked_for() {
+  static std::vector<Any> all;
+  return all;
+}
+
 Reference<css::chart2::XChartDocument> chart_in(const Any& shape) {
+  asked_for().push_back(shape);
   const Reference<css::beans::XPropertySet> properties(shape, UNO_QUERY);
   if (!properties.is() || !properties->getPropertySetInfo()->hasPropertyByName("Model"))
     return {};
   Reference<css::frame::XModel> model;
   properties->getPropertyValue("Model") >>= model;
   return {model, UNO_QUERY};
+}
+
+std::string name_of(const Any& shape) {
+  asked_for().push_back(shape);
+  rtl::OUString name;
+  Reference<css::beans::XPropertySet>(shape, UNO_QUERY_THROW)->getPropertyValue("Name") >>= name;
+  return fromOffice(name);
 }
 
 std::string string_of(const Reference<css::uno::XInterface>& title) {
@@ -130,8 +144,7 @@ std::vector<std::string> chart_names(const driver::Document& document, const std
   const auto page = page_of(document, sheet);
   for (sal_Int32 i = 0; i < page->getCount(); ++i)
     if (chart_in(page->getByIndex(i)).is())
-      names.push_back(
-          fromOffice(Reference<css::container::XNamed>(page->getByIndex(i), UNO_QUERY_THROW)->getName()));
+      names.push_back(name_of(page->getByIndex(i)));
   return names;
 }
 
@@ -139,8 +152,7 @@ Reference<css::chart2::XChartDocument> chart(const driver::Document& document, c
                                              const std::string& name) {
   const auto page = page_of(document, sheet);
   for (sal_Int32 i = 0; i < page->getCount(); ++i) {
-    const Reference<css::container::XNamed> named(page->getByIndex(i), UNO_QUERY);
-    if (named.is() && fromOffice(named->getName()) == name)
+    if (name_of(page->getByIndex(i)) == name)
       return chart_in(page->getByIndex(i));
   }
   ADD_FAILURE() << "no chart '" << name << "' on '" << sheet << "'";
