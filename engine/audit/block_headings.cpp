@@ -1,0 +1,152 @@
+#include "audit/block_headings.hpp"
+
+#include "audit/heading_unit.hpp"
+#include "quantity/read.hpp"
+#include "season/locate.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace wetspell {
+
+namespace {
+
+/// A heading as one line of text: breaks inside a cell become blanks; a number stands for itself.
+std::string line_of(const Cell& cell) {
+  std::string text = to_text(cell);
+  std::replace(text.begin(), text.end(), '\n', ' ');
+  std::replace(text.begin(), text.end(), '\r', ' ');
+  const std::size_t first = text.find_first_not_of(' ');
+  return first == std::string::npos ? std::string()
+                                    : text.substr(first, text.find_last_not_of(' ') - first + 1);
+}
+
+std::vector<std::string> lines_of(const Grid& grid, std::size_t row, Span columns) {
+  std::vector<std::string> lines;
+  for (std::size_t column = columns.first; column < columns.end; ++column)
+    lines.push_back(line_of(grid.at(row, column)));
+  return lines;
+}
+
+/// Words over several columns reach to the right as long as nothing else stands beside them.
+std::vector<std::string> spread(const std::vector<std::string>& upper,
+                                const std::vector<std::string>& lower) {
+  std::vector<std::string> groups = upper;
+  for (std::size_t i = 1; i < groups.size(); ++i)
+    if (groups[i].empty() && !lower[i].empty())
+      groups[i] = groups[i - 1];
+  return groups;
+}
+
+std::string joined(const std::string& group, const std::string& line) {
+  if (group.empty() || group == line)
+    return line;
+  return line.empty() ? group : group + ": " + line;
+}
+
+/// Two rows of headings as one, when together they say more than apart.
+std::optional<std::vector<BlockHeading>> combined(HeadingScan& scan, const std::vector<std::string>& upper,
+                                                  const std::vector<std::string>& lower) {
+  const auto first = std::find_if(upper.begin(), upper.end(), [](const auto& text) { return !text.empty(); });
+  const auto filled =
+      std::count_if(upper.begin(), upper.end(), [](const auto& text) { return !text.empty(); });
+  if (filled == 0 || (filled == 1 && first == upper.begin())) // a title
+    return std::nullopt;
+  const auto groups = spread(upper, lower);
+  std::vector<BlockHeading> headings;
+  bool gained = false;
+  for (std::size_t i = 0; i < upper.size(); ++i) {
+    BlockHeading heading{joined(groups[i], lower[i]), lower[i].empty() ? upper[i] : lower[i]};
+    const double together = scan.guess(heading.text).best();
+    const double below = lower[i].empty() ? 0 : scan.guess(lower[i]).best();
+    gained = gained || (together >= known_heading && together > below + 0.02);
+    if (together < below) // the words above reach no further
+      heading.text = heading.alone;
+    headings.push_back(std::move(heading));
+  }
+  return gained ? std::optional(headings) : std::nullopt;
+}
+
+/// Whether a row below the headings could divide them: words and small whole numbers, nothing under keys.
+bool may_divide(HeadingScan& scan, const std::vector<std::string>& upper, std::size_t row, Span columns) {
+  const Grid& grid = scan.grid();
+  std::size_t filled = 0;
+  for (std::size_t column = columns.first; column < columns.end; ++column) {
+    const Cell& cell = grid.at(row, column);
+    if (!holds_something(cell))
+      continue;
+    ++filled;
+    const std::string& over = upper[column - columns.first];
+    if (!over.empty() && names_key(scan.guess(over)))
+      return false;
+    const bool ordinal = cell.kind == CellKind::number && cell.number >= 1 && cell.number <= 4 &&
+                         cell.number == static_cast<int>(cell.number);
+    if (cell.kind != CellKind::text && !ordinal)
+      return false;
+  }
+  return filled >= 2;
+}
+
+bool says_format(const std::string& text) {
+  constexpr std::array<std::string_view, 14> hints{"code", "text",  "words", "no", "number", "whole", "y",
+                                                   "yes",  "count", "yyyy",  "dd", "hh",     "id",    "date"};
+  const auto words = words_of(text);
+  return words.empty() || std::find(hints.begin(), hints.end(), words.front()) != hints.end();
+}
+
+/// Reads a row of units into the headings.
+bool read_units(const Grid& grid, std::size_t row, Span columns, std::vector<BlockHeading>& headings) {
+  std::vector<Unit> units(headings.size(), Unit::none);
+  std::size_t said = 0;
+  std::size_t others = 0;
+  for (std::size_t i = 0; i < headings.size(); ++i) {
+    const Cell& cell = grid.at(row, columns.first + i);
+    if (!holds_something(cell))
+      continue;
+    if (cell.kind != CellKind::text || cell.text.size() > 40)
+      return false;
+    std::string_view text = cell.text;
+    if (text.size() > 2 && (text.front() == '(' || text.front() == '['))
+      text = text.substr(1, text.size() - 2);
+    units[i] = unit_meant(text);
+    said += units[i] != Unit::none;
+    others += units[i] == Unit::none && !says_format(cell.text);
+    if (read(cell.text, {.kind = Kind::date}).has_value())
+      return false;
+  }
+  if (said == 0 || others > said / 2)
+    return false;
+  for (std::size_t i = 0; i < headings.size(); ++i)
+    headings[i].unit = units[i];
+  return true;
+}
+
+} // namespace
+
+HeadingLines headings_of(HeadingScan& scan, std::size_t row, std::size_t end, std::size_t above,
+                         Span columns) {
+  const Grid& grid = scan.grid();
+  const auto own = lines_of(grid, row, columns);
+  HeadingLines lines{row, row + 1, {}};
+  for (const std::string& line : own)
+    lines.headings.push_back({line, line});
+  if (row > above)
+    if (auto two = combined(scan, lines_of(grid, row - 1, columns), own)) {
+      lines.headings = std::move(*two);
+      lines.first = row - 1;
+    }
+  const bool units = row + 1 < end && read_units(grid, row + 1, columns, lines.headings);
+  if (units) {
+    ++lines.first_data;
+  } else if (lines.first == row && row + 1 < end && may_divide(scan, own, row + 1, columns)) {
+    if (auto two = combined(scan, own, lines_of(grid, row + 1, columns))) {
+      lines.headings = std::move(*two);
+      ++lines.first_data;
+      if (row + 2 < end && read_units(grid, row + 2, columns, lines.headings))
+        ++lines.first_data;
+    }
+  }
+  return lines;
+}
+
+} // namespace wetspell

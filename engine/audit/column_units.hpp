@@ -1,0 +1,27 @@
+// The unit of a column's bare numbers: said, typed beside them, or told by where they lie.
+#pragma once
+
+#include "audit/evidence.hpp"
+#include "season/settings.hpp"
+
+#include <optional>
+#include <string>
+
+namespace wetspell {
+
+struct ColumnUnit {
+  Unit unit = Unit::none; ///< none: cannot be told
+  double confidence = 0;
+  std::string reason;
+};
+
+/// The unit told by the numbers alone. `system`: that of the table's other columns, where they say one.
+ColumnUnit unit_by_numbers(Kind kind, const AsKind& as, std::optional<UnitSystem> system);
+
+/// The system a unit belongs to; nothing for per cent, paces and the like.
+std::optional<UnitSystem> system_of(Unit unit);
+
+/// Whether numbers in this unit can be a pool's: no water at 60 °C, no pool 40 m deep.
+bool possible(Kind kind, Unit unit, const AsKind& as);
+
+} // namespace wetspell

@@ -1,0 +1,294 @@
+#include "audit/map_headings.hpp"
+
+#include "audit/dates.hpp"
+#include "audit/mapper.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace wetspell {
+
+namespace {
+
+constexpr std::array record_tables{TableKind::visits, TableKind::life, TableKind::pools, TableKind::people};
+
+class Mapper {
+public:
+  Mapper(const Block& block, const MapHints& hints) : block_(block), hints_(hints) {
+    for (std::size_t column = 0; column < block.headings.size(); ++column) {
+      columns_.emplace_back(block, column);
+      candidates_.push_back(columns_.back().candidates());
+      given_.push_back(hints.given == nullptr ? nullptr : hints.given->find(block.headings[column].text));
+    }
+    for (const std::string& title : block.titles)
+      if (pool_.empty())
+        pool_ = pool_named_in(title);
+    if (pool_.empty())
+      pool_ = hints.pool;
+    for (const PassedRow& passed : block.passed)
+      pool_in_lines_ =
+          pool_in_lines_ || (passed.use == RowUse::section && !pool_named_in(passed.text).empty());
+  }
+
+  BlockMap map() {
+    BlockMap map;
+    map.layout = block_.grid.turned() ? Layout::column_a_visit : Layout::row_a_visit;
+    const bool readings = a_row_a_reading();
+    AsTable best;
+    for (const TableKind kind : record_tables)
+      if (AsTable table = as_table(kind, readings); table.possible && table.score > best.score)
+        best = std::move(table);
+    for (const Column& column : columns_)
+      map.columns.push_back(blank_mapping(column));
+    if (!best.possible) {
+      map.reason = why_none();
+      for (std::size_t i = 0; i < columns_.size(); ++i)
+        leave_open(map.columns[i], i, "the table is none of ours: " + map.reason);
+      return map;
+    }
+    map.kind = best.kind;
+    if (readings && best.kind == TableKind::visits)
+      map.layout = Layout::row_a_reading;
+    map.reason = fmt::format("{} columns are those of {}", best.taken.size(), spec(best.kind).name);
+    if (!best.has(pool_field(best.kind)) && best.kind != TableKind::people) {
+      map.pool = pool_;
+      map.pool_in_lines = pool_in_lines_;
+    }
+    for (const Taken& taken : best.taken)
+      settle(map.columns[taken.column], taken.candidate);
+    settle_parts(map);
+    settle_counts(map);
+    take_given(map);
+    for (std::size_t i = 0; i < columns_.size(); ++i)
+      if (map.columns[i].open() && map.columns[i].reason.empty())
+        leave_open(map.columns[i], i, why_open(best, i));
+    settle_units(map, columns_, hints_.settings);
+    return map;
+  }
+
+private:
+  [[nodiscard]] const Column* with_part(Part part) const {
+    for (const Column& column : columns_)
+      if ((column.part_score(part) >= sure_enough && given_[column.at()] == nullptr) ||
+          (given_[column.at()] != nullptr && given_[column.at()]->part == part))
+        return &column;
+    return nullptr;
+  }
+
+  [[nodiscard]] bool pool_elsewhere() const { return !pool_.empty() || pool_in_lines_; }
+
+  [[nodiscard]] bool has_counts() const {
+    return std::any_of(columns_.begin(), columns_.end(),
+                       [](const Column& column) { return column.count_score() >= sure_enough; });
+  }
+  [[nodiscard]] bool a_row_a_reading() const {
+    return with_part(Part::parameter) != nullptr && with_part(Part::value) != nullptr;
+  }
+  [[nodiscard]] bool date_in_parts() const {
+    if (with_part(Part::month) == nullptr || with_part(Part::day) == nullptr)
+      return false;
+    return with_part(Part::year) != nullptr ||
+           std::any_of(block_.titles.begin(), block_.titles.end(),
+                       [](const std::string& title) { return year_in(title).has_value(); });
+  }
+
+  static Mapping blank_mapping(const Column& column) {
+    Mapping mapping;
+    mapping.column = column.at();
+    mapping.heading = column.heading();
+    return mapping;
+  }
+
+  /// The columns given to fields of one kind, the surest first.
+  AsTable as_table(TableKind kind, bool readings) const {
+    AsTable table{kind, {}, 0, false};
+    std::vector<Taken> wishes;
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+      if (given_[i] != nullptr) {
+        if (given_[i]->field && spec(*given_[i]->field).table == kind)
+          wishes.push_back({i, {*given_[i]->field, kind, 1.0, "given by a person"}});
+        continue;
+      }
+      for (const Candidate& candidate : candidates_[i])
+        if (candidate.table == kind && candidate.score >= sure_enough)
+          wishes.push_back({i, candidate});
+    }
+    several_temperatures(wishes);
+    std::stable_sort(wishes.begin(), wishes.end(),
+                     [](const Taken& a, const Taken& b) { return a.candidate.score > b.candidate.score; });
+    for (Taken& wish : wishes) {
+      const bool free = std::none_of(table.taken.begin(), table.taken.end(), [&](const Taken& t) {
+        return t.column == wish.column || t.candidate.field == wish.candidate.field;
+      });
+      if (free)
+        table.taken.push_back(std::move(wish));
+    }
+    for (const Taken& taken : table.taken)
+      table.score += taken.candidate.score;
+    table.possible = is_possible(table, {pool_elsewhere(), date_in_parts(), readings, has_counts()});
+    return table;
+  }
+
+  /// Two or three columns that only say "Temp" are the readings themselves, in their order.
+  void several_temperatures(std::vector<Taken>& wishes) const {
+    std::vector<Taken*> plain;
+    bool numbered = false;
+    for (Taken& wish : wishes) {
+      numbered = numbered || wish.candidate.field == Field::visit_temperature_1;
+      if (wish.candidate.field == Field::visit_temperature_mean && !columns_[wish.column].says_mean() &&
+          given_[wish.column] == nullptr)
+        plain.push_back(&wish);
+    }
+    if (numbered || plain.size() < 2 || plain.size() > 3)
+      return;
+    constexpr std::array in_order{Field::visit_temperature_1, Field::visit_temperature_2,
+                                  Field::visit_temperature_3};
+    for (std::size_t i = 0; i < plain.size(); ++i) {
+      plain[i]->candidate.field = in_order[i];
+      plain[i]->candidate.reason += fmt::format("; one of {} such columns", plain.size());
+    }
+  }
+
+  std::string why_none() const {
+    std::string missing;
+    const auto lacks = [&](bool there, std::string_view what) {
+      if (!there)
+        missing += fmt::format("{}{}", missing.empty() ? "" : ", no column of ", what);
+    };
+    const AsTable visits = as_table(TableKind::visits, false);
+    lacks(visits.has(Field::visit_pool) || pool_elsewhere(), "pools");
+    lacks(visits.has(Field::visit_date) || date_in_parts(), "dates");
+    lacks(pool_readings(visits) > 0, "readings that are taken at pools");
+    return missing.empty() ? "too few of its columns are known" : "it has no column of " + missing;
+  }
+
+  std::string why_open(const AsTable& table, std::size_t column) const {
+    for (const Candidate& candidate : candidates_[column]) {
+      if (candidate.score < sure_enough)
+        continue;
+      if (candidate.table == table.kind)
+        for (const Taken& taken : table.taken)
+          if (taken.candidate.field == candidate.field)
+            return fmt::format("another column, \"{}\", holds {}", columns_[taken.column].heading(),
+                               spec(candidate.field).heading);
+    }
+    if (columns_[column].heading().empty())
+      return "it has no heading";
+    if (!candidates_[column].empty() && candidates_[column].front().table != table.kind &&
+        candidates_[column].front().score >= sure_enough)
+      return fmt::format("it belongs to a table of {}", spec(candidates_[column].front().table).name);
+    return "its words and its cells name no field surely enough";
+  }
+
+  void leave_open(Mapping& mapping, std::size_t column, const std::string& why) const {
+    mapping.confidence = candidates_[column].empty() ? 0 : candidates_[column].front().score;
+    mapping.reason = "left alone: " + why;
+    if (!candidates_[column].empty() && mapping.confidence < sure_enough && mapping.confidence > 0.3)
+      mapping.reason += fmt::format("; nearest: {} ({})", spec(candidates_[column].front().field).heading,
+                                    candidates_[column].front().reason);
+  }
+
+  static void settle(Mapping& mapping, const Candidate& candidate) {
+    mapping.field = candidate.field;
+    mapping.confidence = candidate.score;
+    mapping.reason = candidate.reason;
+  }
+
+  void settle_parts(BlockMap& map) const {
+    const auto put = [&](Part part, std::string_view what) {
+      const Column* column = with_part(part);
+      if (column == nullptr || !map.columns[column->at()].open())
+        return;
+      Mapping& mapping = map.columns[column->at()];
+      mapping.part = part;
+      mapping.confidence = column->part_score(part);
+      mapping.reason = fmt::format("by its words and its cells: {}", what);
+    };
+    if (map.of(date_field(*map.kind)) == nullptr && date_in_parts()) {
+      put(Part::year, "the year of the date");
+      put(Part::month, "the month of the date");
+      put(Part::day, "the day of the date");
+    }
+    if (map.layout == Layout::row_a_reading) {
+      put(Part::parameter, "what was read");
+      put(Part::value, "the reading");
+      put(Part::unit_name, "the unit of the reading");
+    }
+  }
+
+  void settle_counts(BlockMap& map) const {
+    if (map.kind != TableKind::visits)
+      return;
+    for (const Column& column : columns_) {
+      Mapping& mapping = map.columns[column.at()];
+      if (!mapping.open() || given_[column.at()] != nullptr || column.count_score() < sure_enough)
+        continue;
+      mapping.count = column.guess().count;
+      mapping.confidence = column.count_score();
+      mapping.reason =
+          fmt::format("by its words: counts of {} as {}", mapping.count->species, mapping.count->seen_as);
+    }
+  }
+
+  void take_given(BlockMap& map) const {
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+      const GivenMapping* given = given_[i];
+      if (given == nullptr)
+        continue;
+      Mapping& mapping = map.columns[i];
+      mapping.confidence = 1;
+      if (given->leave_alone) {
+        mapping.field = std::nullopt;
+        mapping.reason = "left alone: a person said so";
+        continue;
+      }
+      mapping.part = given->part;
+      mapping.count = given->count;
+      mapping.unit = given->unit;
+      mapping.reason =
+          mapping.open() ? "left alone: a person gave it a field of another table" : "given by a person";
+    }
+  }
+
+  const Block& block_;
+  const MapHints& hints_;
+  std::vector<Column> columns_;
+  std::vector<std::vector<Candidate>> candidates_; ///< per column
+  std::vector<const GivenMapping*> given_;         ///< per column
+  std::string pool_;                               ///< named in the title or by the sheet
+  bool pool_in_lines_ = false;
+};
+
+} // namespace
+
+std::string_view name(Layout layout) {
+  switch (layout) {
+  case Layout::row_a_visit:
+    return "a row a visit";
+  case Layout::row_a_reading:
+    return "a row a reading";
+  case Layout::column_a_visit:
+    return "a column a visit";
+  }
+  return {};
+}
+
+const Mapping* BlockMap::of(Field field) const {
+  const auto found = std::find_if(columns.begin(), columns.end(),
+                                  [&](const Mapping& mapping) { return mapping.field == field; });
+  return found == columns.end() ? nullptr : &*found;
+}
+
+const Mapping* BlockMap::of(Part part) const {
+  const auto found = std::find_if(columns.begin(), columns.end(),
+                                  [&](const Mapping& mapping) { return mapping.part == part; });
+  return found == columns.end() ? nullptr : &*found;
+}
+
+BlockMap map_headings(const Block& block, const MapHints& hints) {
+  return Mapper(block, hints).map();
+}
+
+} // namespace wetspell

@@ -1,0 +1,58 @@
+// Which column holds which field, in which unit, how surely and why.
+#pragma once
+
+#include "audit/evidence.hpp"
+#include "audit/find_tables.hpp"
+#include "audit/given_map.hpp"
+#include "season/settings.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace wetspell {
+
+/// A mapping that is less sure than this is left open rather than guessed.
+inline constexpr double sure_enough = 0.6;
+
+enum class Layout : std::uint8_t { row_a_visit, row_a_reading, column_a_visit };
+std::string_view name(Layout layout); ///< "a row a visit"
+
+/// What one column was taken for.
+struct Mapping {
+  std::size_t column = 0; ///< of the block's grid
+  std::string heading;
+  std::optional<Field> field;       ///< nothing: left open
+  Part part = Part::none;           ///< a piece of a date or of a reading instead of a field
+  std::optional<CountColumn> count; ///< counts of one animal instead of a field
+  Unit unit = Unit::none;           ///< of bare numbers
+  bool unit_open = false;           ///< the field needs a unit and none can be told
+  double confidence = 0;
+  std::string reason;
+  [[nodiscard]] bool open() const { return !field && part == Part::none && !count; }
+};
+
+struct BlockMap {
+  std::optional<TableKind> kind; ///< nothing: not a table of ours
+  Layout layout = Layout::row_a_visit;
+  std::vector<Mapping> columns; ///< one a column of the block
+  std::string reason;           ///< why the table is taken for one of its kind, or for none
+  std::string pool;             ///< the pool of the whole table, where its title or sheet names it
+  bool pool_in_lines = false;   ///< lines between the rows name the pools
+  [[nodiscard]] const Mapping* of(Field field) const;
+  [[nodiscard]] const Mapping* of(Part part) const;
+};
+
+/// What is known beside the table itself.
+struct MapHints {
+  const GivenMap* given = nullptr;
+  const Settings* settings = nullptr; ///< of the workbook, where it has a table of them
+  std::string pool;                   ///< the pool that the sheet's name stands for; empty: none
+};
+
+BlockMap map_headings(const Block& block, const MapHints& hints);
+
+/// The pool named by words such as "Pool: B07" or "Site 12"; empty when they name none.
+std::string pool_named_in(std::string_view text);
+
+} // namespace wetspell

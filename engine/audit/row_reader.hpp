@@ -1,0 +1,91 @@
+// Reads the cells of source tables into tidy tables; what every layout shares.
+#pragma once
+
+#include "audit/tidy.hpp"
+
+namespace wetspell {
+
+/// The keys of a row: what a blank, a ditto mark or a title above stands for is settled here.
+class KeyReader {
+public:
+  explicit KeyReader(const Mapped& table);
+
+  /// The row's pool: as typed, from the row above where the column is written once for several rows, from
+  /// the line above the rows, or from the title. Rows must be asked in order.
+  Cell pool(std::size_t row);
+  /// The row's date as it stands (pieces put together).
+  Cell date(std::size_t row);
+  [[nodiscard]] bool has_date() const { return date_ != nullptr || day_ != nullptr; }
+  [[nodiscard]] bool has_pool() const;
+  [[nodiscard]] const Mapping* pool_column() const { return pool_; }
+  [[nodiscard]] const Mapping* date_column() const { return date_ != nullptr ? date_ : day_; }
+
+private:
+  void pass_sections(std::size_t row);
+  [[nodiscard]] bool written_once(const Mapping* column) const;
+
+  const Mapped& table_;
+  const Mapping* pool_ = nullptr;
+  const Mapping* date_ = nullptr;
+  const Mapping *year_ = nullptr, *month_ = nullptr, *day_ = nullptr;
+  bool pool_once_ = false, date_once_ = false;
+  Cell above_pool_, above_date_;
+  std::size_t next_passed_ = 0;
+};
+
+/// Adds rows of source tables to the tidy ones and keeps account of what could not be read.
+class RowReader {
+public:
+  RowReader(const std::vector<Mapped>& tables, Tidy& tidy) : tables_(tables), tidy_(tidy) {}
+
+  /// Writes pool and date into the row; without either, or with a date that nobody can read, it is unusable.
+  void keys(TidyTable& to, std::size_t row, KeyReader& keys, Spot at, Field pool, Field date);
+  /// Reads one cell into a field. `unit`: of a bare number; none with `unit_open`: a bare number cannot be
+  /// used.
+  void cell(TidyTable& to, std::size_t row, std::size_t column, const Cell& from, Spot at, Unit unit,
+            bool unit_open);
+  void unread(TidyTable& to, std::size_t row, Spot at, const Cell& cell, std::string reason,
+              std::string sort);
+
+private:
+  const std::vector<Mapped>& tables_;
+  Tidy& tidy_;
+};
+
+/// A row without one of the fields that its table cannot do without is unusable.
+void settle_keys(TidyTable& table);
+
+// One layout each; called with the tidy tables that they fill.
+void read_records(const std::vector<Mapped>& tables, std::uint32_t index, TidyTable& to, RowReader& reader);
+void read_counts(const std::vector<Mapped>& tables, std::uint32_t index, TidyTable& to, RowReader& reader);
+
+/// The readings of a table with a row a reading, sorted into visits before any is read.
+class ReadingGroups {
+public:
+  explicit ReadingGroups(const Mapped& table, std::uint32_t index);
+  /// What a kind of reading means: a field of visits and its unit.
+  struct Meaning {
+    std::optional<Field> field;
+    Unit unit = Unit::none;
+    bool unit_open = false;
+    std::size_t rows = 0;
+  };
+  [[nodiscard]] std::size_t visits() const { return visits_; }
+  [[nodiscard]] const std::vector<std::pair<std::string, Meaning>>& meanings() const { return meanings_; }
+  void read(TidyTable& to, RowReader& reader) const;
+
+private:
+  struct Reading {
+    std::uint32_t row, visit;
+    std::int32_t meaning; ///< -1: no kind of reading stands in the row
+  };
+  void learn(const std::string& word, std::vector<const Cell*> cells);
+
+  const Mapped& table_;
+  std::uint32_t index_;
+  std::vector<Reading> readings_;
+  std::size_t visits_ = 0;
+  std::vector<std::pair<std::string, Meaning>> meanings_;
+};
+
+} // namespace wetspell

@@ -1,0 +1,215 @@
+#include "audit/audit.hpp"
+
+#include "audit/audit_tables.hpp"
+#include "engine/season/sheets.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace wetspell {
+namespace {
+
+using ::testing::HasSubstr;
+using testing::sheet;
+
+template <class... Sheets> Audit audited(const GivenMap* given, Sheets... sheets) {
+  std::vector<Table> all;
+  (all.push_back(std::move(sheets)), ...);
+  return audit("old.ods", std::move(all), {given, 46280});
+}
+
+const Mapping& column(const Audit& audit, std::string_view heading) {
+  static const Mapping none;
+  for (const AuditedTable& table : audit.tables)
+    for (const AuditedColumn& each : table.columns)
+      if (each.mapping.heading == heading)
+        return each.mapping;
+  ADD_FAILURE() << "no heading " << heading;
+  return none;
+}
+
+constexpr const char* small = R"(
+Site | Date | Depth | Water temp (C) | Observer
+B07 | 2019-04-01 | 30 cm | 6.5 | RW
+B08 | 2019-04-02 | 41 | 7 | RW
+     | 2019-04-03 | 38 cm | 8 | RW
+B09 | some day | 20 cm | 9 | TH
+B07 | 2019-04-15 | thirty or so | 10 | RW
+)";
+
+TEST(Audit, CountsWhatIsUsableAfterAnswersAndNotAtAll) {
+  const Audit a = audited(nullptr, sheet("Old", small));
+  EXPECT_EQ(a.rows.all(), 5u);
+  EXPECT_EQ(a.rows.unusable, 2u); // no pool; no day
+  EXPECT_GE(a.rows.after_answers, 1u);
+  EXPECT_EQ(a.tables[0].first_row, 1u);
+  EXPECT_EQ(a.tables[0].last_row, 6u);
+  ASSERT_GE(a.unread.size(), 2u);
+  const auto said = [&](std::size_t row, std::size_t column) {
+    for (const Unread& unread : a.unread)
+      if (unread.place == Place{"Old", row, column})
+        return unread.text;
+    return std::string("nothing");
+  };
+  EXPECT_EQ(said(6, 2), "thirty or so");
+  EXPECT_EQ(said(5, 1), "some day");
+  EXPECT_THAT(verdict_lines(a)[0], HasSubstr("5 rows in 1 table"));
+  EXPECT_FALSE(a.reasons.empty());
+  EXPECT_FALSE(a.lacking.empty());
+  for (const LackingRule& lacking : a.lacking)
+    EXPECT_FALSE(lacking.missing.empty());
+}
+
+TEST(Audit, LeadsFindingsBackToTheSource) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+A title above
+
+Depth (cm) | Seen on | Pool | Water
+30 | 2019-04-01 | B07 | wet
+
+40 | 2019-04-02 | B08 | dry
+35 | 2019-04-03 | B09 | wet
+)"));
+  ASSERT_EQ(a.rows.all(), 3u);
+  EXPECT_THAT(column(a, "Seen on").reason, HasSubstr("by its cells alone"));
+  const auto dry = std::find_if(a.findings.begin(), a.findings.end(), [](const AuditFinding& each) {
+    return each.finding.place.row == 6 && each.finding.rule->level == Level::fix;
+  });
+  ASSERT_NE(dry, a.findings.end());
+  EXPECT_EQ(dry->finding.place.sheet, "Old");
+  EXPECT_EQ(a.rows.usable, 2u);
+}
+
+TEST(Audit, LeavesTheUnitOpenRatherThanGuessing) {
+  // 20 to 40 without a unit could be inches or centimetres, and nothing else on the sheet says.
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Depth
+B07 | 2019-04-01 | 20
+B08 | 2019-04-02 | 31
+B09 | 2019-04-03 | 40
+)"));
+  EXPECT_EQ(column(a, "Depth").field, Field::visit_depth);
+  EXPECT_TRUE(column(a, "Depth").unit_open);
+  EXPECT_EQ(column(a, "Depth").unit, Unit::none);
+  EXPECT_EQ(a.unread_count, 3u);
+  EXPECT_EQ(a.rows.after_answers, 3u);
+}
+
+TEST(Audit, TellsTheUnitFromTheNumbers) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Temp
+B07 | 2019-04-01 | 4
+B08 | 2019-04-02 | 15.5
+B09 | 2019-04-03 | 27
+)"));
+  EXPECT_EQ(column(a, "Temp").unit, Unit::celsius);
+  EXPECT_THAT(column(a, "Temp").reason, HasSubstr("between 4 and 27"));
+}
+
+TEST(Audit, WhatAPersonWroteWinsForEveryFile) {
+  const auto given = read_given_map(sheet("Headings", R"(
+Heading | Field | Unit
+Murk | Visits: Depth | in
+Depth | leave alone |
+)"));
+  ASSERT_TRUE(given) << given.error().text;
+  const auto old = [] {
+    return sheet("Old", "Pool | Date | murk | Depth\nB07 | 2019-04-01 | 20 | 1\nB08 | 2019-04-02 | 31 | 2\n");
+  };
+  const Audit a = audited(&given.value(), old());
+  EXPECT_EQ(column(a, "murk").field, Field::visit_depth);
+  EXPECT_EQ(column(a, "murk").unit, Unit::inch);
+  EXPECT_EQ(column(a, "murk").confidence, 1);
+  EXPECT_TRUE(column(a, "Depth").open());
+  ASSERT_EQ(a.season->visits.size(), 2u);
+  EXPECT_DOUBLE_EQ(a.season->visits[0].depth.si, 20 * 0.0254);
+  const Audit without = audited(nullptr, old());
+  EXPECT_EQ(column(without, "Depth").field, Field::visit_depth);
+}
+
+TEST(Audit, TheTableOfHeadingsCanBeReadAgain) {
+  const Audit a = audited(nullptr, sheet("Old", small));
+  const Table headings = headings_table({&a, 1}, Place{"Headings", 1, 0});
+  const auto given = read_given_map(headings);
+  ASSERT_TRUE(given) << given.error().text;
+  const GivenMapping* temperature = given.value().find("water TEMP (c)");
+  ASSERT_NE(temperature, nullptr);
+  EXPECT_EQ(temperature->field, Field::visit_temperature_mean);
+  EXPECT_EQ(temperature->unit, Unit::celsius);
+  for (const std::string& word : meaning_words())
+    EXPECT_TRUE(read_given_map(sheet("H", "Heading | Field\nx | " + word))) << word;
+  EXPECT_FALSE(read_given_map(sheet("H", "Heading | Field\nx | Shoe size")));
+  EXPECT_FALSE(read_given_map(sheet("H", "Heading | Field | Unit\nx | Visits: Depth | °C")));
+}
+
+TEST(Audit, SortsColumnsOfAnimalsIntoCounts) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Observer | Depth (cm) | Wood frog egg masses | Spotted salamander masses
+B07 | 2019-04-01 | RW | 30 | 12 | 3
+B08 | 2019-04-02 | RW | 31 | 0 |
+)"));
+  ASSERT_EQ(a.season->life.size(), 3u);
+  EXPECT_EQ(a.season->life[0].by_first.si, 12);
+  EXPECT_EQ(a.season->species_names[static_cast<std::size_t>(a.season->life[1].species.index)],
+            "spotted salamander");
+  EXPECT_EQ(a.season->visits.size(), 2u);
+}
+
+TEST(Audit, TidyRowsCarryTheirUnitAndTheirSource) {
+  const Audit a = audited(nullptr, sheet("Old", small));
+  const auto sheets = tidy_tables(a, Settings{}); // US customary
+  ASSERT_EQ(sheets.size(), 1u);
+  const Table& t = sheets[0].table;
+  EXPECT_EQ(t.rows(), 6u);
+  EXPECT_EQ(t.at(0, t.columns() - 1), Cell::of_text("From"));
+  EXPECT_EQ(t.at(1, t.columns() - 1), Cell::of_text("Old.A2"));
+  std::vector<Table> again{t};
+  again[0].at(0, t.columns() - 1) = Cell{};
+  const auto season = read_season(std::move(again), 46280);
+  ASSERT_TRUE(season);
+  EXPECT_DOUBLE_EQ(season.value().visits[0].depth.si, 0.3);
+  EXPECT_DOUBLE_EQ(season.value().visits[0].temperature_mean.si, 6.5);
+}
+
+TEST(Audit, OurOwnSeasonIsReadAsItIs) {
+  const Audit a = audited(
+      nullptr, sheet("Start", R"(
+Unit system | metric
+Season (year) | 2019
+A date like 3/4/2026 is | day first)"),
+      sheet("Pools", "Pool code | Pool name\nB07 | Split Rock\nB08 | Long Hollow"),
+      sheet("People", "Person code | Name | Counts in | Taped course | Run 1 | Run 2\n"
+                      "RW | R. Wren | paces | 30 m | 20 | 20"),
+      sheet("Visits", "Pool | Date | Person | Water | Temperature 1 | Temperature 2 | Temperature 3 | Depth\n"
+                      "B07 | 3/4/2019 | RW | standing water | 6 | 6.5 | 7 | 40\n"
+                      "B08 | 4/4/2019 | RW | standing water | 6 | 6.5 | 7 | 35"),
+      sheet("Life", "Pool | Date | First person | Species | Seen as | Count of first\n"
+                    "B07 | 3/4/2019 | RW | wood frog | egg masses | 12"));
+  EXPECT_EQ(a.rows.unusable, 0u);
+  EXPECT_EQ(a.rows.usable, 6u) << verdict_lines(a).back();
+  EXPECT_EQ(a.unread_count, 0u);
+  ASSERT_EQ(a.season->visits.size(), 2u);
+  EXPECT_DOUBLE_EQ(a.season->visits[0].depth.si, 0.4);
+  EXPECT_EQ(a.season->visits[0].date.si, 43558); // 2019-04-03
+  EXPECT_EQ(a.season->pools.size(), 2u);
+  EXPECT_EQ(a.season->life.size(), 1u);
+}
+
+TEST(Audit, AnswersWhateverComes) {
+  EXPECT_EQ(audited(nullptr).rows.all(), 0u);
+  EXPECT_EQ(audited(nullptr, Table()).rows.all(), 0u);
+  EXPECT_THAT(verdict_lines(audited(nullptr, sheet("x", "a")))[0], HasSubstr("no table"));
+  Table wide(Place{"Wide", 1, 0}, 3, 5000);
+  for (std::size_t column = 0; column < 5000; ++column)
+    wide.at(1, column) = Cell::of_text("Depth");
+  EXPECT_EQ(audited(nullptr, std::move(wide)).rows.all(), 0u);
+  Table errors = sheet("Old", small);
+  for (std::size_t row = 1; row < errors.rows(); ++row)
+    for (std::size_t column = 0; column < errors.columns(); ++column)
+      errors.at(row, column) = Cell::of_error("#REF!");
+  const Audit a = audited(nullptr, std::move(errors));
+  EXPECT_EQ(a.rows.usable, 0u);
+}
+
+} // namespace
+} // namespace wetspell
