@@ -26,6 +26,7 @@ struct CommandSpec {
 std::span<const CommandSpec> commands();
 
 // Each in its own file.
+Exit audit(const Arguments& arguments);
 Exit check(const Arguments& arguments);
 Exit summarise(const Arguments& arguments);
 Exit pool(const Arguments& arguments);

@@ -52,23 +52,30 @@ Result<void> make_folder(const fs::path& path) {
 
 namespace {
 
-Result<Table> table_at(const fs::path& path) {
+Result<Table> table_at(const fs::path& path, TextFiles files) {
   auto text = file_text(path);
   if (!text)
     return text.error();
+  if (files == TextFiles::any)
+    return table_from_any_text(std::move(text).value(), path.stem().string());
   return table_from_csv(text.value(), path.stem().string());
+}
+
+bool is_table(const fs::path& path, TextFiles files) {
+  const std::string ending = path.extension().string();
+  return ending == ".csv" || (files == TextFiles::any && (ending == ".tsv" || ending == ".txt"));
 }
 
 } // namespace
 
-Result<std::vector<Table>> tables_at(const fs::path& path) {
+Result<std::vector<Table>> tables_at(const fs::path& path, TextFiles wanted) {
   std::vector<fs::path> files;
   std::error_code error;
   if (!fs::is_directory(path, error)) {
     files.push_back(path);
   } else {
     for (fs::directory_iterator each(path, error), end; !error && each != end; each.increment(error))
-      if (each->path().extension() == ".csv")
+      if (is_table(each->path(), wanted))
         files.push_back(each->path());
     if (error)
       return Problem{ProblemKind::bad_argument, fmt::format("{} cannot be read.", path.string())};
@@ -78,7 +85,7 @@ Result<std::vector<Table>> tables_at(const fs::path& path) {
   }
   std::vector<Table> tables;
   for (const fs::path& file : files) {
-    auto table = table_at(file);
+    auto table = table_at(file, wanted);
     if (!table)
       return table.error();
     tables.push_back(std::move(table).value());

@@ -26,6 +26,14 @@ std::span<const CommandSpec> commands() {
           summarise},
       CommandSpec{"pool", "pool SEASON CODE --out DIR", "The page of one pool, as PDF and PNG.", pool},
       CommandSpec{
+          "audit", "audit FILE... [--out DIR] [--map FILE] [--format text|csv|json]",
+          "Says what can be used of old sheets, whatever their layout: workbooks (.ods, .xlsx, .xls, "
+          ".fods) through a\nheadless office, .csv, .tsv and .txt by the engine alone. --map names a table "
+          "of headings as a person\ncorrected it. --out takes the audit, the headings and the rows in our "
+          "own layout. Leaves 0 when every row\ncan be used as it is, 1 when not, 2 when a file could not "
+          "be read.",
+          audit},
+      CommandSpec{
           "read", "read --kind KIND [--assume UNIT]",
           "Reads quantities, one a line, from standard input and prints how each is understood, one JSON\n"
           "object a line.",

@@ -1,6 +1,5 @@
 #include "command/sources.hpp"
 
-#include "command/files.hpp"
 #include "exchange/tables_json.hpp"
 #include "measure/refuse.hpp"
 
@@ -82,19 +81,22 @@ Result<OfficeSaid> run_office(const Arguments& words) {
   return said;
 }
 
-std::vector<Source> read_sources(std::span<const std::string> files) {
+std::vector<Source> read_sources(std::span<const std::string> files, TextFiles wanted) {
   Arguments workbooks;
-  std::copy_if(files.begin(), files.end(), std::back_inserter(workbooks), is_workbook);
+  const auto needs_office = [&](const fs::path& path) {
+    return is_workbook(path) || (wanted == TextFiles::any && path.extension() == ".xls");
+  };
+  std::copy_if(files.begin(), files.end(), std::back_inserter(workbooks), needs_office);
   auto read = read_workbooks(workbooks);
   std::vector<Source> sources;
   for (const std::string& file : files) {
     std::error_code error;
     if (!fs::exists(file, error))
       sources.push_back({file, not_enough(fmt::format("{}: there is no such file or folder.", file))});
-    else if (is_workbook(file))
+    else if (needs_office(file))
       sources.push_back({file, std::move(read.at(file))});
     else
-      sources.push_back({file, tables_at(file)});
+      sources.push_back({file, tables_at(file, wanted)});
   }
   return sources;
 }

@@ -4,6 +4,7 @@
 
 #include "base/result.hpp"
 #include "command/command.hpp"
+#include "command/files.hpp"
 #include "table/table.hpp"
 
 #include <filesystem>
@@ -30,7 +31,8 @@ struct Source {
   std::string file;
   Result<std::vector<Table>> tables;
 };
-/// In the order of `files`. All workbooks are read by one office.
-std::vector<Source> read_sources(std::span<const std::string> files);
+/// In the order of `files`. All workbooks are read by one office. With `any`, old workbooks (.xls) and text
+/// files of any kind too.
+std::vector<Source> read_sources(std::span<const std::string> files, TextFiles wanted = TextFiles::ours);
 
 } // namespace wetspell::command

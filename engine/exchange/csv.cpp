@@ -1,11 +1,14 @@
 #include "exchange/csv.hpp"
 
+#include "exchange/decode.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -13,97 +16,139 @@ namespace wetspell {
 
 namespace {
 
-struct Field {
-  std::string text;
-  bool quoted = false;
-};
-using Row = std::vector<Field>;
+constexpr std::size_t most_columns = 16'384;             // as many as a sheet has
+constexpr std::size_t most_cells = std::size_t{1} << 26; // so that a ragged file stays within memory
 
-bool is_utf8(std::string_view text) {
-  for (std::size_t i = 0; i < text.size();) {
-    const auto lead = static_cast<unsigned char>(text[i]);
-    const std::size_t length = lead < 0x80         ? 1
-                               : lead >> 5 == 0x6  ? 2
-                               : lead >> 4 == 0xE  ? 3
-                               : lead >> 3 == 0x1E ? 4
-                                                   : 0;
-    if (length == 0 || i + length > text.size())
-      return false;
-    for (std::size_t k = 1; k < length; ++k)
-      if (static_cast<unsigned char>(text[i + k]) >> 6 != 0x2)
-        return false;
-    i += length;
-  }
-  return true;
-}
+/// How often each candidate stands in a line outside quotes. Of two that do equally well the first is taken:
+/// a comma is also a decimal sign.
+constexpr std::array candidates{'\t', ';', '|', ','};
+using Counts = std::array<std::size_t, candidates.size()>;
 
-/// The delimiter that stands most often in the first line, outside quotes.
-char delimiter_of(std::string_view text) {
-  constexpr std::array candidates{',', ';', '\t'};
-  std::array<std::size_t, candidates.size()> count{};
+std::vector<Counts> first_lines(std::string_view text) {
+  constexpr std::size_t looked_at = 50;
+  std::vector<Counts> lines(1);
   bool quoted = false;
+  bool anything = false;
   for (const char c : text) {
-    if (c == '"')
+    if (c == '"') {
       quoted = !quoted;
-    else if (!quoted && (c == '\n' || c == '\r'))
-      break;
-    else if (!quoted)
+    } else if (!quoted && (c == '\n' || c == '\r')) {
+      if (anything && lines.size() == looked_at)
+        break;
+      if (anything)
+        lines.emplace_back();
+      anything = false;
+      continue;
+    } else if (!quoted) {
       for (std::size_t i = 0; i < candidates.size(); ++i)
-        count[i] += c == candidates[i] ? 1 : 0;
+        lines.back()[i] += c == candidates[i] ? 1 : 0;
+    }
+    anything = true;
   }
-  return candidates[static_cast<std::size_t>(std::max_element(count.begin(), count.end()) - count.begin())];
+  if (!anything && lines.size() > 1)
+    lines.pop_back();
+  return lines;
 }
 
-Result<std::vector<Row>> rows_of(std::string_view text, char delimiter, const std::string& sheet) {
-  std::vector<Row> rows;
-  Row row;
-  Field field;
-  bool in_quotes = false;
-  std::size_t line = 1;
-  std::size_t quote_line = 0;
-  const auto end_field = [&] {
-    row.push_back(std::move(field));
-    field = {};
-  };
-  const auto end_row = [&] {
-    end_field();
-    rows.push_back(std::move(row));
-    row = {};
-  };
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    const char c = text[i];
-    line += c == '\n' ? 1 : 0;
-    if (in_quotes) {
-      if (c != '"') {
-        field.text += c;
-      } else if (i + 1 < text.size() && text[i + 1] == '"') {
-        field.text += c;
-        ++i;
-      } else {
-        in_quotes = false;
+/// The delimiter that stands in the most lines, equally often from line to line; a title above or a comma in
+/// numbers decides nothing.
+char delimiter_of(std::string_view text) {
+  const auto lines = first_lines(text);
+  std::size_t best = 0;
+  std::array<std::size_t, 3> best_score{};
+  for (std::size_t i = 0; i < candidates.size(); ++i) {
+    std::map<std::size_t, std::size_t> alike; // how many lines have so many
+    std::size_t with = 0;
+    for (const Counts& line : lines) {
+      with += line[i] > 0;
+      if (line[i] > 0)
+        ++alike[line[i]];
+    }
+    std::size_t most = 0;
+    std::size_t count = 0;
+    for (const auto& [times, lines_alike] : alike)
+      if (lines_alike >= most) {
+        most = lines_alike;
+        count = times;
       }
-    } else if (c == '"' && field.text.empty() && !field.quoted) {
-      in_quotes = field.quoted = true;
-      quote_line = line;
-    } else if (c == delimiter) {
-      end_field();
-    } else if (c == '\n' || c == '\r') {
-      if (c == '\r' && i + 1 < text.size() && text[i + 1] == '\n') {
-        ++i;
-        ++line;
-      }
-      end_row();
-    } else {
-      field.text += c;
+    if (const std::array score{most, with, count}; score > best_score) {
+      best = i;
+      best_score = score;
     }
   }
-  if (in_quotes)
-    return Problem{
-        ProblemKind::bad_argument,
-        fmt::format("{}: the quotation mark that opens on line {} never closes.", sheet, quote_line)};
-  if (!row.empty() || !field.text.empty() || field.quoted)
-    end_row();
-  return rows;
+  return candidates[best];
+}
+
+/// One field as it stands, and whether quotes stood around it.
+struct Field {
+  std::string_view text;
+  bool quoted = false;
+};
+
+/// Reads the fields one after another; `sink(field, row, column)` is called for each. Gives the line on which
+/// a quotation mark opens that never closes.
+template <class Sink>
+std::optional<std::size_t> each_field(std::string_view text, char delimiter, Sink sink) {
+  std::string unescaped;
+  std::size_t row = 0;
+  std::size_t column = 0;
+  std::size_t line = 1;
+  const std::string ends{delimiter, '\n', '\r'};
+  std::size_t at = 0;
+  while (at < text.size()) {
+    Field field;
+    if (text[at] == '"') {
+      const std::size_t opened = line;
+      field.quoted = true;
+      unescaped.clear();
+      std::size_t from = ++at;
+      for (;;) {
+        const std::size_t quote = text.find('"', at);
+        if (quote == std::string_view::npos)
+          return opened;
+        line += static_cast<std::size_t>(std::count(text.begin() + static_cast<std::ptrdiff_t>(at),
+                                                    text.begin() + static_cast<std::ptrdiff_t>(quote), '\n'));
+        if (quote + 1 < text.size() && text[quote + 1] == '"') {
+          unescaped += text.substr(from, quote + 1 - from);
+          at = from = quote + 2;
+          continue;
+        }
+        field.text = text.substr(from, quote - from);
+        at = quote + 1;
+        break;
+      }
+      // What stands behind the closing mark belongs to the field all the same.
+      const std::size_t end = std::min(text.find_first_of(ends, at), text.size());
+      if (!unescaped.empty() || end > at) {
+        unescaped += field.text;
+        unescaped += text.substr(at, end - at);
+        field.text = unescaped;
+      }
+      at = end;
+    } else {
+      const std::size_t from = at;
+      while (at < text.size() && text[at] != delimiter && text[at] != '\n' && text[at] != '\r')
+        ++at;
+      field.text = text.substr(from, at - from);
+    }
+    sink(field, row, column);
+    if (at >= text.size())
+      return std::nullopt;
+    if (text[at] == delimiter) {
+      ++column;
+      ++at;
+      if (at == text.size())
+        sink(Field{}, row, column);
+      continue;
+    }
+    if (text[at] == '\r' && at + 1 < text.size() && text[at + 1] == '\n')
+      ++at;
+    ++at;
+    ++line;
+    ++row;
+    column = 0;
+  }
+  return std::nullopt;
 }
 
 /// A plain number, written whole: no signs or words around it, a point as decimal sign.
@@ -121,11 +166,11 @@ bool is_code(std::string_view text) {
   return text.size() > 1 && text[0] == '0' && text[1] != '.';
 }
 
-Cell cell_of(Field&& field) {
+Cell cell_of(const Field& field) {
   if (!field.quoted && !is_code(field.text))
     if (const auto number = plain_number(field.text))
       return Cell::of_number(*number);
-  return Cell::of_text(std::move(field.text));
+  return Cell::of_text(std::string(field.text));
 }
 
 std::string harmless(const Cell& cell) {
@@ -146,17 +191,44 @@ Result<Table> table_from_csv(std::string_view text, std::string sheet) {
   if (!is_utf8(text))
     return Problem{ProblemKind::bad_argument,
                    fmt::format("{}: the text is not UTF-8; save the file again as UTF-8.", sheet)};
-  auto rows = rows_of(text, delimiter_of(text), sheet);
-  if (!rows)
-    return rows.error();
+  const char delimiter = delimiter_of(text);
+  std::size_t rows = 0;
   std::size_t columns = 0;
-  for (const Row& row : rows.value())
-    columns = std::max(columns, row.size());
-  Table table(Place{std::move(sheet), 1, 0}, rows.value().size(), columns);
-  for (std::size_t r = 0; r < rows.value().size(); ++r)
-    for (std::size_t c = 0; c < rows.value()[r].size(); ++c)
-      table.at(r, c) = cell_of(std::move(rows.value()[r][c]));
+  const auto open = each_field(text, delimiter, [&](const Field&, std::size_t row, std::size_t column) {
+    rows = row + 1;
+    columns = std::max(columns, column + 1);
+  });
+  if (open)
+    return Problem{ProblemKind::bad_argument,
+                   fmt::format("{}: the quotation mark that opens on line {} never closes.", sheet, *open)};
+  if (columns > most_columns || rows * columns > most_cells)
+    return Problem{
+        ProblemKind::bad_argument,
+        fmt::format("{}: {} rows of up to {} columns are more than can be read.", sheet, rows, columns)};
+  Table table(Place{std::move(sheet), 1, 0}, rows, columns);
+  each_field(text, delimiter, [&](const Field& field, std::size_t row, std::size_t column) {
+    table.at(row, column) = cell_of(field);
+  });
   return table;
+}
+
+Result<Table> table_from_any_text(std::string bytes, std::string sheet) {
+  Decoded decoded = decode(std::move(bytes));
+  auto table = table_from_csv(decoded.text, sheet);
+  if (table)
+    return table;
+  // A lone quotation mark (for "the same as above", or for inches) is a sign like any other.
+  std::string doubled;
+  bool field_begins = true;
+  const char delimiter = delimiter_of(decoded.text);
+  for (const char c : decoded.text) {
+    if (c == '"' && field_begins)
+      doubled += "\u2033";
+    else
+      doubled += c;
+    field_begins = c == delimiter || c == '\n' || c == '\r';
+  }
+  return table_from_csv(doubled, std::move(sheet));
 }
 
 std::string csv_from_table(const Table& table) {

@@ -17,7 +17,7 @@ TEST(Csv, ReadsQuotedFieldsAsRfc4180Says) {
 }
 
 TEST(Csv, FindsTheDelimiter) {
-  for (const char delimiter : {',', ';', '\t'}) {
+  for (const char delimiter : {',', ';', '\t', '|'}) {
     const std::string d(1, delimiter);
     const auto table =
         table_from_csv("Pool" + d + "Depth" + d + "Notes\nP1" + d + "12.5" + d + "\"a, b; c\"\n", "t");
@@ -79,6 +79,53 @@ TEST(Csv, MakesFormulasHarmless) {
   table.at(0, 3) = Cell::of_number(-3);
   table.at(0, 4) = Cell::of_text("a=b");
   EXPECT_EQ(csv_from_table(table), "'=1+1,'@cmd,'-broken,-3,a=b\r\n");
+}
+
+TEST(Csv, TitlesAndCommasInNumbersDoNotDecideTheDelimiter) {
+  const auto table =
+      table_from_csv("Pools, ponds, and puddles\n\nPool;Depth;Full\nP1;12,5;80,0\nP2;13,5;75,5\n", "t");
+  ASSERT_TRUE(table);
+  ASSERT_EQ(table.value().columns(), 3u);
+  EXPECT_EQ(table.value().at(0, 0), Cell::of_text("Pools, ponds, and puddles"));
+  EXPECT_EQ(table.value().at(3, 1), Cell::of_text("12,5"));
+}
+
+TEST(Csv, ReadsWhatNobodyPrepared) {
+  // "Café" in Windows-1252, in UTF-16 of both ends, with and without a mark.
+  const auto first = [](std::string bytes) {
+    auto table = table_from_any_text(std::move(bytes), "t");
+    return table ? to_text(table.value().at(0, 0)) + "/" + to_text(table.value().at(1, 1))
+                 : table.error().text;
+  };
+  const auto wide = [](std::string_view text, bool big, bool mark) {
+    std::string bytes = !mark ? "" : big ? "\xFE\xFF" : "\xFF\xFE";
+    for (const char c : text) {
+      const char zero = '\0';
+      bytes += big ? zero : c;
+      bytes += big ? c : zero;
+    }
+    return bytes;
+  };
+  EXPECT_EQ(first("Caf\xE9,b\n1,2\n"), "Caf\u00e9/2");
+  EXPECT_EQ(first("\xEF\xBB\xBF"
+                  "Caf\u00e9,b\n1,2\n"),
+            "Caf\u00e9/2");
+  for (const bool big : {false, true})
+    for (const bool mark : {false, true})
+      EXPECT_EQ(first(wide("Caf\xE9,b\n1,2\n", big, mark)), "Caf\u00e9/2") << big << mark;
+  EXPECT_EQ(first("Pool,\x93size\x94\nP1,2\n"), "Pool/2");
+}
+
+TEST(Csv, ALoneQuotationMarkIsASignWhereNothingElseHelps) {
+  const auto table = table_from_any_text("Pool,Date\nP1,1 May\n\",2 May\n", "t");
+  ASSERT_TRUE(table) << table.error().text;
+  EXPECT_EQ(table.value().rows(), 3u);
+  EXPECT_EQ(table.value().at(2, 0), Cell::of_text("\u2033"));
+  EXPECT_EQ(table.value().at(2, 1), Cell::of_text("2 May"));
+}
+
+TEST(Csv, RefusesMoreColumnsThanASheetHas) {
+  EXPECT_FALSE(table_from_any_text(std::string(20'000, ','), "t"));
 }
 
 } // namespace

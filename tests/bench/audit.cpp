@@ -1,0 +1,81 @@
+// The audit of a long CSV file by the engine alone: time for each step and memory at its peak. A program of
+// its own, because what a process once held it keeps.
+//   bench_audit ROWS [FILE [CSV]]     with CSV: also keeps the file, so that other programs can read the same
+#include "bench/figures.hpp"
+
+#include "audit/audit.hpp"
+#include "exchange/csv.hpp"
+
+#include <fmt/format.h>
+#include <sys/resource.h>
+
+#include <chrono>
+#include <cstdlib>
+#include <fstream>
+#include <iterator>
+
+namespace {
+
+double peak_megabytes() {
+  rusage usage{};
+  getrusage(RUSAGE_SELF, &usage);
+  return static_cast<double>(usage.ru_maxrss) / 1024;
+}
+
+double seconds_since(std::chrono::steady_clock::time_point start) {
+  return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+}
+
+/// Twenty columns: fourteen of ours under headings of other words, six that are not.
+std::string old_file(std::size_t rows) {
+  std::string text =
+      "Site,Dt,Obs,Water,Wtr temp 1 (C),Wtr temp 2 (C),Wtr temp 3 (C),Max depth (cm),Pct full,Length (m),"
+      "Width (m),Inlet,Outlet,Remarks,pH,Conductivity,Oxygen,Air temp,Wind,Crew code\n";
+  for (std::size_t row = 0; row < rows; ++row) {
+    const std::size_t pool = row / 100;
+    const std::size_t visit = row % 100;
+    text += fmt::format(
+        "P{:05},2019-{:02}-{:02},RW{},standing water,{:.1f},{:.1f},{:.1f},{},{},{},{},none,none,,{:.1f},"
+        "{},{:.1f},{:.1f},{},{}\n",
+        pool, 3 + visit / 25, 1 + visit % 25, pool / 5, 6 + 0.1 * static_cast<double>(visit),
+        6.2 + 0.1 * static_cast<double>(visit), 6.4 + 0.1 * static_cast<double>(visit), 100 - visit / 2,
+        95 - visit / 2, 30 - visit / 10, 15 - visit / 20, 6.1, 40 + visit, 8.5, 12.5, visit % 9, visit % 4);
+  }
+  return text;
+}
+
+} // namespace
+
+int main(int count, char** words) {
+  using namespace wetspell;
+  using namespace wetspell::bench;
+  const std::size_t rows = count > 1 ? std::strtoul(words[1], nullptr, 10) : 100'000;
+  const std::string file = count > 3 ? words[3] : "bench-audit.csv";
+  std::ofstream(file, std::ios::binary) << old_file(rows);
+
+  const double before = peak_megabytes();
+  const auto start = std::chrono::steady_clock::now();
+  std::ifstream in(file, std::ios::binary);
+  in.seekg(0, std::ios::end);
+  std::string bytes(static_cast<std::size_t>(in.tellg()), '\0');
+  in.seekg(0);
+  in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+  auto table = table_from_any_text(std::move(bytes), "old");
+  const double read = seconds_since(start);
+  std::vector<Table> sheets;
+  sheets.push_back(std::move(table).value());
+  const Audit audited = audit(file, std::move(sheets), {nullptr, 46280});
+  const double all = seconds_since(start);
+  if (count <= 3)
+    std::remove(file.c_str());
+  const double most = std::max(peak_megabytes(), before);
+  fmt::print("{} rows of 20 columns: read in {:.2f} s, audited in {:.2f} s in all; {:.0f} MB at the peak; {} "
+             "usable, {} "
+             "after answers, {} not, {} findings\n",
+             grouped(static_cast<double>(rows)), read, all, most, audited.rows.usable,
+             audited.rows.after_answers, audited.rows.unusable, audited.findings.size());
+  if (count > 2)
+    add(words[2], {fmt::format("audit of a CSV of {} rows, 20 columns", grouped(static_cast<double>(rows))),
+                   "under 2 GB", fmt::format("{:.1f} s, {:.0f} MB", all, most), most < 2048});
+  return 0;
+}
