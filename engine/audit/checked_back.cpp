@@ -1,5 +1,7 @@
 #include "audit/checked_back.hpp"
 
+#include "check/findings_table.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -175,7 +177,10 @@ void CheckedBack::check(std::vector<Table> lists, double today) {
   audit_.season = std::make_unique<Season>(std::move(season).value());
   audit_.remarks.insert(audit_.remarks.end(), audit_.season->remarks.begin(), audit_.season->remarks.end());
   if (!audit_.tidy.empty()) {
-    take_findings(wetspell::check(*audit_.season));
+    const auto answers = answers_in(*audit_.season); // of a workbook that was checked before
+    CheckOptions options;
+    options.answers = answers;
+    take_findings(wetspell::check(*audit_.season, options));
     tell_lacking();
   }
   count_reasons();

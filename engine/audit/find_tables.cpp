@@ -13,6 +13,7 @@ namespace {
 // Rows that are searched for headings one by one. Further down a table only ends where a row is blank, so
 // that long tables are not read twice.
 constexpr std::size_t searched_closely = 2000;
+constexpr std::size_t most_tables = 500; // below one another; what follows is part of the last one
 constexpr std::size_t titles_above = 12; // rows above the headings that may tell about the table
 
 /// The rows in which tables begin. Inside a table another one begins only below a gap.
@@ -30,7 +31,7 @@ std::vector<std::size_t> heading_rows(HeadingScan& scan) {
       gap = true;
       continue;
     }
-    if ((rows.empty() || gap) && scan.names_columns(row))
+    if ((rows.empty() || gap) && rows.size() < most_tables && scan.names_columns(row))
       rows.push_back(row);
     gap = false;
   }
