@@ -189,7 +189,7 @@ void setPage(const SheetDocument& document, const Reference<css::sheet::XSpreads
     for (const char* side : {"LeftMargin", "RightMargin", "TopMargin", "BottomMargin"})
       page->setPropertyValue(rtl::OUString::createFromAscii(side), Any(sal_Int32(1100)));
     if (kind == PageKind::columns_over_pages) {
-      page->setPropertyValue("PageScale", Any(sal_Int16(75)));
+      page->setPropertyValue("PageScale", Any(sal_Int16(70)));
     } else {
       page->setPropertyValue("ScaleToPagesX", Any(sal_Int16(1)));
       page->setPropertyValue("ScaleToPagesY", Any(sal_Int16(kind == PageKind::one_page ? 1 : 0)));
