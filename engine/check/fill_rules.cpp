@@ -126,8 +126,7 @@ double shallow(const SeasonView& view) {
 Outcome deep_yet_empty(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   if (!visit.fill.has_value() || !visit.depth.has_value())
     return Outcome::undecided;
-  const double limit = shallow(view);
-  if (visit.fill.si > 0 || visit.depth.si <= limit)
+  if (visit.fill.si > 0 || visit.depth.si <= shallow(view))
     return Outcome::holds;
   doubts.push_back(doubt(Field::visit_fill,
                          fmt::format("{} is {}, but the water is {} deep.", heading(Field::visit_fill),

@@ -66,17 +66,16 @@ std::size_t slips_between(std::string_view a, std::string_view b, std::size_t mo
   return std::min(rows[a.size() % 3][b.size()], most + 1);
 }
 
-void NearestWord::add(std::string_view word) {
-  words_.push_back(bare(word));
-}
-
 std::optional<std::size_t> NearestWord::find(std::string_view typed) const {
   const std::string word = bare(typed);
   if (word.empty())
     return std::nullopt;
   const auto [known, is_new] = found_.try_emplace(word);
-  if (is_new)
+  if (is_new) {
+    while (bare_.size() < words_.size())
+      bare_.push_back(bare(words_[bare_.size()]));
     known->second = look_up(word);
+  }
   return known->second;
 }
 
@@ -84,8 +83,8 @@ std::optional<std::size_t> NearestWord::look_up(const std::string& word) const {
   std::size_t best = word.size() < 3 ? 0 : word.size() < 6 ? 1 : 2;
   std::optional<std::size_t> found;
   bool tied = false;
-  for (std::size_t i = 0; i < words_.size(); ++i) {
-    const std::size_t slips = words_[i].empty() ? best + 1 : slips_between(word, words_[i], best);
+  for (std::size_t i = 0; i < bare_.size(); ++i) {
+    const std::size_t slips = bare_[i].empty() ? best + 1 : slips_between(word, bare_[i], best);
     if (slips > best)
       continue;
     tied = found && slips == best;

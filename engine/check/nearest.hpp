@@ -15,11 +15,12 @@ namespace wetspell {
 /// `most`.
 std::size_t slips_between(std::string_view a, std::string_view b, std::size_t most);
 
-/// Words made ready for finding which one a mistyped word meant. Answers are kept, since one slip often
-/// stands in many rows.
+/// Finds which of many words a mistyped one meant. They are made ready when the first one is looked for,
+/// since most seasons have no such slip; answers are kept, since one slip often stands in many rows.
 class NearestWord {
 public:
-  void add(std::string_view word);
+  /// The text must outlive this.
+  void add(std::string_view word) { words_.push_back(word); }
 
   /// Index (in the order of adding) of the word that is the same but for case, blanks, signs, leading zeros
   /// and O for 0; or else the nearest within one slip (two from six letters on). Nothing when two are equally
@@ -29,7 +30,8 @@ public:
 private:
   [[nodiscard]] std::optional<std::size_t> look_up(const std::string& bare) const;
 
-  std::vector<std::string> words_;
+  std::vector<std::string_view> words_;
+  mutable std::vector<std::string> bare_; ///< of the words, as far as they have been made ready
   mutable std::unordered_map<std::string, std::optional<std::size_t>> found_;
 };
 
