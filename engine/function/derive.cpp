@@ -20,11 +20,11 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
     }
   }
   Value value(arguments[1].rows, derived.size());
-  for (const Visit& visit : season.value().visits) {
-    const DerivedVisit one = wetspell::derive(season.value(), visit);
+  for (const Visit& visit : season.value()->visits) {
+    const DerivedVisit one = wetspell::derive(*season.value(), visit);
     for (std::size_t column = 0; column < derived.size(); ++column) {
       value.cells[(visit.row - 1) * derived.size() + column] =
-          derived_cell(season.value(), one, derived[column]);
+          derived_cell(*season.value(), one, derived[column]);
     }
   }
   return value;
@@ -41,11 +41,7 @@ FunctionSpec derive_function() {
           "All derived columns for rows of visits: mean, spread, depth, classes, length, width, area, edge",
       .parameters = {headings_parameter(), rows_parameter(), tables_parameter()},
       .blanks = "A blank row gives a row of blanks; what a reading is missing for stays blank.",
-      .errors =
-          {{ProblemKind::bad_argument,
-            "headings and rows differ in width, there is more than one row of headings, a further table "
-            "shows an error, or a word is not a unit system"},
-           {ProblemKind::not_enough, "the headings are not those of a table of visits"}},
+      .errors = rows_errors(),
       .examples = {{.cells = {{"A1", "Pool"},
                               {"B1", "Date"},
                               {"C1", "Temperature 1"},

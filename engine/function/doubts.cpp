@@ -11,10 +11,10 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   if (!season) {
     return season.error();
   }
-  const SeasonView view(season.value());
+  const SeasonView view(*season.value());
   Value value(arguments[1].rows, 1);
-  for (std::uint32_t i = 0; i < season.value().visits.size(); ++i) {
-    value.cells[season.value().visits[i].row - 1] = Cell::of_text(doubts_in_words(view, i));
+  for (std::uint32_t i = 0; i < view.season.visits.size(); ++i) {
+    value.cells[view.visit(i).row - 1] = Cell::of_text(doubts_in_words(view, i));
   }
   return value;
 }
@@ -35,11 +35,7 @@ FunctionSpec doubts_function() {
                           "The row to look at, as wide as the headings; several rows give several answers"},
                      tables_parameter()},
       .blanks = "A blank row gives a blank, and so does a row about which there is no doubt.",
-      .errors =
-          {{ProblemKind::bad_argument,
-            "headings and rows differ in width, there is more than one row of headings, a further table "
-            "shows an error, or a word is not a unit system"},
-           {ProblemKind::not_enough, "the headings are not those of a table of visits"}},
+      .errors = rows_errors(),
       .examples = {{.cells = {{"A1", "Pool"},
                               {"B1", "Date"},
                               {"C1", "Length"},

@@ -1,10 +1,12 @@
 #include "function/rows.hpp"
 
 #include "function/refusal.hpp"
+#include "season/visit_rows.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 
 namespace wetspell {
 
@@ -71,6 +73,85 @@ Result<Table> unit_settings(const ParameterSpec& parameter, const Cell& word) {
   return table;
 }
 
+/// The sheets of a season: visits with or without the rows, then the tables.
+Result<std::vector<Table>> sheets_of(std::span<const Argument> arguments, const Argument& rows) {
+  std::vector<Table> sheets;
+  sheets.push_back(visits_table(arguments[0], rows));
+  for (const Argument& argument : arguments.subspan(2)) {
+    if (argument.blank() || (argument.single() && argument.cells.front() == Cell::of_number(0))) {
+      continue;
+    }
+    if (!argument.single()) {
+      sheets.push_back(table_from(fmt::format("table {}", sheets.size()), argument));
+      dates_of_settings(sheets.back());
+      continue;
+    }
+    auto settings = unit_settings(tables_parameter(), argument.cells.front());
+    if (!settings) {
+      return settings.error();
+    }
+    sheets.push_back(std::move(settings.value()));
+  }
+  return sheets;
+}
+
+/// Headings and tables of the last call, read. A sheet asks for one row after another, each time with the
+/// same tables, and reading those takes many times as long as reading the row. They are the same when every
+/// cell is: nothing else decides, so that nothing old can be answered from, whichever document or range the
+/// cells are of.
+class LastTables {
+public:
+  Result<const Season*> season_with(std::span<const Argument> arguments) {
+    const Argument& rows = arguments[1];
+    if (!are(arguments)) {
+      read_without_rows(arguments);
+    }
+    if (const Season* season = rows_ ? rows_->with(rows.cells) : nullptr) {
+      return season;
+    }
+    auto sheets = sheets_of(arguments, rows);
+    if (!sheets) {
+      return sheets.error();
+    }
+    auto whole = read_season(std::move(sheets).value(), end_of_days);
+    if (!whole) {
+      return whole.error();
+    }
+    whole_ = std::move(whole).value();
+    return &*whole_;
+  }
+
+private:
+  [[nodiscard]] bool are(std::span<const Argument> arguments) const {
+    const auto same = [](const Argument& one, const Argument& other) {
+      return one.rows == other.rows && one.columns == other.columns && one.cells == other.cells;
+    };
+    return rows_ && same(headings_, arguments[0]) && std::ranges::equal(tables_, arguments.subspan(2), same);
+  }
+
+  /// Leaves nothing when that alone makes no season.
+  void read_without_rows(std::span<const Argument> arguments) {
+    rows_.reset();
+    Argument no_rows = arguments[1];
+    no_rows.rows = 0;
+    no_rows.cells.clear();
+    auto sheets = sheets_of(arguments, no_rows);
+    if (!sheets) {
+      return;
+    }
+    if (auto season = read_season(std::move(sheets).value(), end_of_days)) {
+      headings_ = arguments[0];
+      tables_.assign(arguments.begin() + 2, arguments.end());
+      rows_.emplace(std::move(season).value());
+    }
+  }
+
+  Argument headings_;
+  std::vector<Argument> tables_;
+  std::optional<VisitRows> rows_;
+  std::optional<Season> whole_;
+};
+
 } // namespace
 
 ParameterSpec headings_parameter() {
@@ -90,7 +171,14 @@ ParameterSpec tables_parameter() {
           .standard = "no tables, US customary units"};
 }
 
-Result<Season> season_of(std::span<const Argument> arguments) {
+std::vector<ErrorSpec> rows_errors() {
+  return {{ProblemKind::bad_argument,
+           "headings and rows differ in width, there is more than one row of headings, a further table shows "
+           "an error, or a word is not a unit system"},
+          {ProblemKind::not_enough, "the headings are not those of a table of visits"}};
+}
+
+Result<const Season*> season_of(std::span<const Argument> arguments) {
   const Argument& headings = arguments[0];
   const Argument& rows = arguments[1];
   if (headings.rows != 1) {
@@ -102,24 +190,8 @@ Result<Season> season_of(std::span<const Argument> arguments) {
                    fmt::format("\"headings\" is {} columns wide and \"rows\" {}; they must be alike.",
                                headings.columns, rows.columns)};
   }
-  std::vector<Table> sheets;
-  sheets.push_back(visits_table(headings, rows));
-  for (const Argument& argument : arguments.subspan(2)) {
-    if (argument.blank() || (argument.single() && argument.cells.front() == Cell::of_number(0))) {
-      continue;
-    }
-    if (!argument.single()) {
-      sheets.push_back(table_from(fmt::format("table {}", sheets.size()), argument));
-      dates_of_settings(sheets.back());
-      continue;
-    }
-    auto settings = unit_settings(tables_parameter(), argument.cells.front());
-    if (!settings) {
-      return settings.error();
-    }
-    sheets.push_back(std::move(settings.value()));
-  }
-  return read_season(std::move(sheets), end_of_days);
+  static thread_local LastTables last;
+  return last.season_with(arguments);
 }
 
 } // namespace wetspell

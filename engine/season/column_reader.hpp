@@ -16,6 +16,9 @@ struct Lookups {
   ChoiceIndex depth_classes, fill_classes;
 };
 
+/// Those of a season that has been read.
+Lookups lookups_of(const Season& season);
+
 /// A column of a located table that a record keeps, made ready for many cells.
 class ColumnReader {
 public:

@@ -7,6 +7,8 @@ namespace wetspell {
 
 /// Settings from a table of labels and values, or from labels with a value at their right anywhere.
 void read_settings(Season& season, double today);
+/// Whether a text is the name of a setting, which take a value at their right wherever they stand.
+bool names_setting(std::string_view text);
 /// Class tables: the workbook's where it has them, the usual ones otherwise. Needs the units of the headings.
 void read_classes(Season& season);
 /// Gives every located field the unit of its bare numbers: the heading's, or else the settings'.

@@ -1,45 +1,12 @@
-#include "season/column_reader.hpp"
 #include "season/locate.hpp"
 #include "season/read_parts.hpp"
+#include "season/record_rows.hpp"
 
 #include <algorithm>
 
 namespace wetspell {
 
 namespace {
-
-/// Columns in which something typed makes a row a record.
-std::vector<std::size_t> typed_columns(const Located& at, TableKind kind) {
-  std::vector<std::size_t> columns;
-  for (const FieldSpec& s : fields(kind))
-    if (const std::int32_t column = at.columns[position(s.field)]; column >= 0 && s.role == Role::typed)
-      columns.push_back(static_cast<std::size_t>(column));
-  return columns;
-}
-
-bool typed_row(const Table& table, std::size_t row, const std::vector<std::size_t>& columns) {
-  return std::any_of(columns.begin(), columns.end(),
-                     [&](std::size_t column) { return holds_something(table.at(row, column)); });
-}
-
-template <class Record>
-void read_rows(const Season& season, TableKind kind, Lookups& lookups, std::vector<Record>& records) {
-  const Located& at = season.where(kind);
-  if (!at.found())
-    return;
-  const auto typed = typed_columns(at, kind);
-  const auto readers = column_readers(season, kind, lookups);
-  records.reserve(at.end_row - std::min(at.first_row, at.end_row));
-  for (std::size_t row = at.first_row; row < at.end_row; ++row) {
-    if (!typed_row(*at.table, row, typed))
-      continue;
-    Record& record = records.emplace_back();
-    record.row = static_cast<std::uint32_t>(row);
-    for (const auto& reader : readers)
-      if (const Cell& cell = at.table->at(row, reader->column()); !cell.empty())
-        reader->read_into(record, cell);
-  }
-}
 
 /// Counts over the course may end in a half, and say themselves whether they are paces or steps; the reader
 /// of lengths knows both.
@@ -114,13 +81,26 @@ void index_species(const Season& season, CodeIndex& codes) {
   }
 }
 
-} // namespace
-
-void read_records(Season& season) {
+/// What records are looked up by before there are any.
+Lookups without_records(const Season& season) {
   Lookups lookups;
   lookups.depth_classes = class_words(season.depth_classes);
   lookups.fill_classes = class_words(season.fill_classes);
   index_species(season, lookups.species);
+  return lookups;
+}
+
+} // namespace
+
+Lookups lookups_of(const Season& season) {
+  Lookups lookups = without_records(season);
+  index(season.pools, lookups.pools);
+  index(season.people, lookups.people);
+  return lookups;
+}
+
+void read_records(Season& season) {
+  Lookups lookups = without_records(season);
 
   read_rows(season, TableKind::pools, lookups, season.pools);
   index(season.pools, lookups.pools);

@@ -25,18 +25,25 @@ struct Given {
 };
 using GivenSettings = std::array<Given, settings_count>;
 
-/// Position of the setting with this label; the catalogue's size when there is none.
+TextMap setting_words() {
+  TextMap words;
+  std::string buffer;
+  std::int32_t position = 0;
+  for (const SettingSpec& setting : settings_catalogue()) {
+    words.emplace(plain_word(setting.label, buffer), position);
+    words.emplace(plain_word(setting.name, buffer), position);
+    ++position;
+  }
+  return words;
+}
+
+/// Position of the setting with this label; the catalogue's size when there is none. Asked of every text near
+/// the top of every sheet, and again by every row of a sheet that is checked as it is typed.
 std::size_t setting_labelled(std::string_view text) {
-  std::string one;
-  std::string other;
-  const auto all = settings_catalogue();
-  if (text.size() > 60)
-    return all.size();
-  const auto word = plain_word(text, one);
-  std::size_t i = 0;
-  while (i < all.size() && word != plain_word(all[i].label, other) && word != plain_word(all[i].name, other))
-    ++i;
-  return i;
+  static const TextMap words = setting_words();
+  static thread_local std::string buffer;
+  const auto found = text.size() > 60 ? words.end() : words.find(plain_word(text, buffer));
+  return found == words.end() ? settings_catalogue().size() : static_cast<std::size_t>(found->second);
 }
 
 void take(GivenSettings& given, const Table& table, std::size_t row, std::size_t label, std::size_t value) {
@@ -211,6 +218,10 @@ private:
 };
 
 } // namespace
+
+bool names_setting(std::string_view text) {
+  return setting_labelled(text) < settings_catalogue().size();
+}
 
 void read_settings(Season& season, double today) {
   const GivenSettings given = find_settings(season);

@@ -4,6 +4,7 @@
 #include "bench/figures.hpp"
 
 #include "check/check.hpp"
+#include "function/function.hpp"
 
 #include <benchmark/benchmark.h>
 #include <fmt/format.h>
@@ -104,11 +105,42 @@ void cells_to_findings(benchmark::State& state, Writing writing) {
   state.counters["findings"] = static_cast<double>(findings);
 }
 
+Argument rectangle(const Table& table, std::size_t first, std::size_t rows) {
+  Argument argument;
+  argument.given = true;
+  argument.rows = rows;
+  argument.columns = table.columns();
+  for (std::size_t row = first; row < first + rows; ++row)
+    for (std::size_t column = 0; column < table.columns(); ++column)
+      argument.cells.push_back(table.at(row, column));
+  return argument;
+}
+
+/// POOL.DOUBTS as a sheet asks it: for one row after another, each time with all pools and people.
+void doubts_of_rows(benchmark::State& state) {
+  const auto pools = static_cast<std::size_t>(state.range(0));
+  const BigSeason& cells = season_of(pools * 100, Writing::mixed);
+  const Table& visits = cells.tables.front();
+  std::vector<Argument> arguments{rectangle(visits, 0, 1), rectangle(visits, 1, 1)};
+  for (std::size_t i = 1; i < cells.tables.size(); ++i)
+    if (cells.tables[i].sheet() != spec(TableKind::life).sheet)
+      arguments.push_back(rectangle(cells.tables[i], 0, cells.tables[i].rows()));
+  const FunctionSpec& function = *function_named("POOL.DOUBTS");
+  std::size_t row = 1;
+  for (auto _ : state) {
+    arguments[1] = rectangle(visits, row, 1);
+    row = row % (visits.rows() - 1) + 1;
+    benchmark::DoNotOptimize(run(function, arguments));
+  }
+  per_visit(state, 1);
+}
+
 BENCHMARK(sort_doubles)->Arg(asked_size)->Unit(benchmark::kMillisecond);
 BENCHMARK(read_plain_numbers)->Arg(asked_size)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(cells_to_findings, units, Writing::units)->Arg(asked_size)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(cells_to_findings, mixed, Writing::mixed)->Arg(asked_size)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(cells_to_findings, bare, Writing::bare)->Arg(asked_size)->Unit(benchmark::kMillisecond);
+BENCHMARK(doubts_of_rows)->Arg(40)->Arg(300)->Unit(benchmark::kMicrosecond);
 BENCHMARK(all_rules)
     ->Arg(10'000)
     ->Arg(asked_size)
@@ -156,6 +188,9 @@ void add_figures(const Keeper& keeper, const std::string& file) {
          fmt::format("{} visits/s; {:.1f} x from_chars on as many numbers", grouped(rate), numbers / rate),
          rate >= 250e3});
   }
+  for (const int pools : {40, 300})
+    add(file, {fmt::format("POOL.DOUBTS without the office, {} pools", pools), "nothing asked",
+               fmt::format("{:.0f} µs a row", 1e6 / keeper.best(at("doubts_of_rows", pools))), true});
   const double least = keeper.best(at("all_rules", 10'000));
   for (const int size : {asked_size, 300'000, full_sheet}) {
     const double ratio = least / keeper.best(at("all_rules", size));
