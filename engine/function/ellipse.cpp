@@ -52,4 +52,28 @@ Result<std::optional<Axes>> axes(std::span<const Argument> arguments, Unit assum
                             {.value = dry ? 0 : width.value()->si, .uncertainty = 0}}};
 }
 
+Result<Value> of_axes(std::span<const Argument> arguments,
+                      Result<Measured> (*measure)(const Measured&, const Measured&, double),
+                      Unit (*beside)(Unit)) {
+  const Unit unit = unit_or(arguments[2], Unit::foot);
+  const auto both = axes(arguments, unit);
+  if (!both) {
+    return both.error();
+  }
+  if (!both.value()) {
+    return Value{};
+  }
+  const auto measured = measure(both.value()->length, both.value()->width, 0);
+  if (!measured) {
+    return measured.error();
+  }
+  return number_value(from_si(measured.value().value, unit_or(arguments[3], beside(unit))));
+}
+
+std::string_view axes_blanks() {
+  return "A blank length gives a blank. So does a blank width, and a width of 0, which Calc cannot tell from "
+         "it; "
+         "but a length of 0 is a dry pool, whatever its width.";
+}
+
 } // namespace wetspell

@@ -6,6 +6,7 @@
 
 namespace wetspell {
 
+/// Length, width and the unit they are typed in, then the unit of the result.
 std::vector<ParameterSpec> axes_parameters(ParameterSpec result_unit);
 std::vector<ErrorSpec> axes_errors();
 
@@ -15,5 +16,13 @@ struct Axes {
 };
 /// Nothing when length or width is blank or was not measured.
 Result<std::optional<Axes>> axes(std::span<const Argument> arguments, Unit assume);
+
+/// What `measure` makes of the two axes, in the result unit, or `beside` the unit of the axes when that is
+/// left out; a blank for blank axes.
+Result<Value> of_axes(std::span<const Argument> arguments,
+                      Result<Measured> (*measure)(const Measured&, const Measured&, double),
+                      Unit (*beside)(Unit));
+/// How blanks are taken, in words.
+std::string_view axes_blanks();
 
 } // namespace wetspell

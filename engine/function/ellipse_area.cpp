@@ -18,19 +18,7 @@ Unit area_unit_beside(Unit length) {
 }
 
 Result<Value> evaluate(std::span<const Argument> arguments) {
-  const Unit unit = unit_or(arguments[2], Unit::foot);
-  const auto both = axes(arguments, unit);
-  if (!both) {
-    return both.error();
-  }
-  if (!both.value()) {
-    return Value{};
-  }
-  const auto area = ellipse_area(both.value()->length, both.value()->width);
-  if (!area) {
-    return area.error();
-  }
-  return number_value(from_si(area.value().value, unit_or(arguments[3], area_unit_beside(unit))));
+  return of_axes(arguments, ellipse_area, area_unit_beside);
 }
 
 } // namespace
@@ -46,9 +34,7 @@ FunctionSpec ellipse_area_function() {
                                      .kind = Kind::area,
                                      .help = "Unit in which the area is given",
                                      .standard = "sq ft, or sq m beside metric lengths"}),
-      .blanks = "A blank length gives a blank. So does a blank width, and a width of 0, which Calc cannot "
-                "tell from it; "
-                "but a length of 0 is a dry pool, whatever its width.",
+      .blanks = axes_blanks(),
       .errors = axes_errors(),
       .examples = {{.cells = {{"A1", "20"}, {"B1", "10"}},
                     .formula = "POOL.ELLIPSEAREA(A1;B1)",

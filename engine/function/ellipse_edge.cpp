@@ -6,19 +6,7 @@ namespace wetspell {
 namespace {
 
 Result<Value> evaluate(std::span<const Argument> arguments) {
-  const Unit unit = unit_or(arguments[2], Unit::foot);
-  const auto both = axes(arguments, unit);
-  if (!both) {
-    return both.error();
-  }
-  if (!both.value()) {
-    return Value{};
-  }
-  const auto edge = ellipse_edge(both.value()->length, both.value()->width);
-  if (!edge) {
-    return edge.error();
-  }
-  return number_value(from_si(edge.value().value, unit_or(arguments[3], unit)));
+  return of_axes(arguments, ellipse_edge, [](Unit unit) { return unit; });
 }
 
 } // namespace
@@ -34,9 +22,7 @@ FunctionSpec ellipse_edge_function() {
                                      .kind = Kind::length,
                                      .help = "Unit in which the edge is given",
                                      .standard = "the unit of length and width"}),
-      .blanks = "A blank length gives a blank. So does a blank width, and a width of 0, which Calc cannot "
-                "tell from it; "
-                "but a length of 0 is a dry pool, whatever its width.",
+      .blanks = axes_blanks(),
       .errors = axes_errors(),
       .examples = {{.cells = {{"A1", "20"}, {"B1", "10"}},
                     .formula = "POOL.ELLIPSEEDGE(A1;B1)",

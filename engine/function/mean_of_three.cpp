@@ -5,17 +5,12 @@ namespace wetspell {
 
 namespace {
 
+Result<double> mean(const ReadingsMean& readings, Unit result) {
+  return from_si(readings.mean, result);
+}
+
 Result<Value> evaluate(std::span<const Argument> arguments) {
-  const Unit unit = unit_or(arguments[1], Unit::fahrenheit);
-  const Unit result = unit_or(arguments[2], unit);
-  const auto readings = three_readings(arguments[0], unit);
-  if (!readings) {
-    return readings.error();
-  }
-  if (!readings.value()) {
-    return Value{};
-  }
-  return number_value(from_si(readings.value()->mean, result));
+  return of_three_readings(arguments, mean);
 }
 
 } // namespace
@@ -26,17 +21,7 @@ FunctionSpec mean_of_three_function() {
       .method = "meanOfThree",
       .category = "Statistical",
       .summary = "Mean water temperature of a visit from its three readings",
-      .parameters = {three_readings_parameter(),
-                     {.name = "unit",
-                      .takes = Takes::unit,
-                      .kind = Kind::temperature,
-                      .help = "Unit of readings typed without one, such as \"°F\" or \"°C\"",
-                      .standard = "°F"},
-                     {.name = "result unit",
-                      .takes = Takes::unit,
-                      .kind = Kind::temperature,
-                      .help = "Unit in which the mean is given",
-                      .standard = "the unit of the readings"}},
+      .parameters = three_readings_parameters("Unit in which the mean is given"),
       .blanks =
           "Blank readings and those said to be not measured are left out of the mean; when all are, the "
           "result is blank.",

@@ -1,5 +1,6 @@
 // POOL.READ
 #include "function/argument.hpp"
+#include "season/settings.hpp"
 
 #include <fmt/format.h>
 
@@ -12,29 +13,8 @@ constexpr ParameterSpec kind_parameter{.name = "kind",
                                        .help = "What the cell is about: temperature, depth, length, area, "
                                                "volume, percent, count, date, time or truth"};
 
-/// In the units of US fieldwork, in which bare numbers are read unless said otherwise.
-Unit field_unit(Kind kind) {
-  switch (kind) {
-  case Kind::temperature:
-    return Unit::fahrenheit;
-  case Kind::depth:
-    return Unit::inch;
-  case Kind::length:
-    return Unit::foot;
-  case Kind::area:
-    return Unit::square_foot;
-  case Kind::volume:
-    return Unit::cubic_foot;
-  case Kind::percent:
-    return Unit::percent;
-  case Kind::count:
-  case Kind::date:
-  case Kind::time:
-  case Kind::truth:
-    break;
-  }
-  return Unit::none;
-}
+/// The units of US fieldwork, in which bare numbers are read unless said otherwise.
+const Settings in_the_field;
 
 /// The unit an option names; which ones fit depends on the kind, so the runner could not check it.
 Result<Unit> unit_of(const ParameterSpec& parameter, const Argument& argument, Kind kind, Unit standard) {
@@ -67,7 +47,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
     return refusal::not_a_word(kind_parameter, word,
                                "temperature, depth, length, area, volume, percent, count, date, time, truth");
   }
-  const auto unit = unit_of(unit_parameter, arguments[2], *kind, field_unit(*kind));
+  const auto unit = unit_of(unit_parameter, arguments[2], *kind, in_the_field.unit_of(*kind));
   if (!unit) {
     return unit.error();
   }

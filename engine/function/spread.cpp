@@ -5,20 +5,15 @@ namespace wetspell {
 
 namespace {
 
-Result<Value> evaluate(std::span<const Argument> arguments) {
-  const Unit unit = unit_or(arguments[1], Unit::fahrenheit);
-  const Unit result = unit_or(arguments[2], unit);
-  const auto readings = three_readings(arguments[0], unit);
-  if (!readings) {
-    return readings.error();
-  }
-  if (!readings.value()) {
-    return Value{};
-  }
-  if (readings.value()->read < 2) {
+Result<double> difference(const ReadingsMean& readings, Unit result) {
+  if (readings.read < 2) {
     return Problem{ProblemKind::not_enough, "a spread needs two readings, and only one was taken."};
   }
-  return number_value(difference_from_si(readings.value()->spread, result));
+  return difference_from_si(readings.spread, result);
+}
+
+Result<Value> evaluate(std::span<const Argument> arguments) {
+  return of_three_readings(arguments, difference);
 }
 
 std::vector<ErrorSpec> errors() {
@@ -35,17 +30,7 @@ FunctionSpec spread_function() {
       .method = "spread",
       .category = "Statistical",
       .summary = "Largest minus smallest of a visit's three water temperatures",
-      .parameters = {three_readings_parameter(),
-                     {.name = "unit",
-                      .takes = Takes::unit,
-                      .kind = Kind::temperature,
-                      .help = "Unit of temperatures typed as bare numbers, such as \"°F\" or \"°C\"",
-                      .standard = "°F"},
-                     {.name = "result unit",
-                      .takes = Takes::unit,
-                      .kind = Kind::temperature,
-                      .help = "Unit in which the difference is given",
-                      .standard = "the unit of the readings"}},
+      .parameters = three_readings_parameters("Unit in which the difference is given"),
       .blanks = "Blank readings and those said to be not measured are left out; when all are, the result is "
                 "blank.",
       .errors = errors(),

@@ -6,10 +6,12 @@
 
 namespace wetspell {
 
-ParameterSpec three_readings_parameter();
+/// The readings, the unit of those typed without one, and the unit of the result.
+std::vector<ParameterSpec> three_readings_parameters(std::string_view help_on_result);
 std::vector<ErrorSpec> three_readings_errors();
 
-/// The readings taken together; nothing when none was taken.
-Result<std::optional<ReadingsMean>> three_readings(const Argument& argument, Unit assume);
+/// What `figure` makes of the readings taken together, in the unit asked for; a blank when none was taken.
+Result<Value> of_three_readings(std::span<const Argument> arguments,
+                                Result<double> (*figure)(const ReadingsMean& readings, Unit result));
 
 } // namespace wetspell

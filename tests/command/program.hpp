@@ -1,6 +1,8 @@
 // Runs the program under test and keeps what it said.
 #pragma once
 
+#include "text_of.hpp"
+
 #include <boost/process.hpp>
 
 #include <filesystem>
@@ -18,11 +20,6 @@ struct Said {
   std::string out;
   std::string err;
 };
-
-inline std::string text_of(const std::filesystem::path& path) {
-  std::ifstream file(path, std::ios::binary);
-  return {std::istreambuf_iterator<char>(file), {}};
-}
 
 inline void write(const std::filesystem::path& path, std::string_view text) {
   std::ofstream(path, std::ios::binary) << text;

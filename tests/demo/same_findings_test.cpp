@@ -6,6 +6,8 @@
 
 #include <set>
 
+#include <unistd.h>
+
 namespace wetspell::demo {
 namespace {
 

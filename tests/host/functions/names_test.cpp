@@ -5,11 +5,9 @@
 
 #include "driver/files.hpp"
 #include "harness/host.hpp"
+#include "text_of.hpp"
 
 #include <gmock/gmock.h>
-
-#include <fstream>
-#include <sstream>
 
 namespace wetspell::host {
 namespace {
@@ -53,10 +51,9 @@ TEST_F(Names, WorkAfterStoringAndOpening) {
 TEST_F(Names, InFilesAreTheFrozenOnes) {
   const driver::TemporaryFolder folder("wetspell-test-");
   document.store(folder.path() / "stored.fods");
-  std::stringstream text;
-  text << std::ifstream(folder.path() / "stored.fods").rdbuf();
-  EXPECT_THAT(text.str(), HasSubstr("ORG.WETSPELL.POOL.DEPTHCLASS([.A1])"));
-  EXPECT_THAT(text.str(), HasSubstr("ORG.WETSPELL.POOL.READ([.A2];&quot;depth&quot;)"));
+  const std::string text = test::text_of(folder.path() / "stored.fods");
+  EXPECT_THAT(text, HasSubstr("ORG.WETSPELL.POOL.DEPTHCLASS([.A1])"));
+  EXPECT_THAT(text, HasSubstr("ORG.WETSPELL.POOL.READ([.A2];&quot;depth&quot;)"));
 }
 
 TEST_F(Names, MayBeTypedInAnyCapitals) {
