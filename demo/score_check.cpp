@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <cstdio>
+#include <exception>
 #include <fstream>
 #include <sstream>
 
@@ -19,7 +21,7 @@ std::string text_of(const char* path) {
 
 } // namespace
 
-int main(int count, char** words) {
+int main(int count, char** words) try {
   if (count != 3) {
     fmt::print(stderr, "score_check SPOILED.csv FINDINGS.json\n");
     return 2;
@@ -31,4 +33,7 @@ int main(int count, char** words) {
   }
   fmt::print("{}", wetspell::demo::in_words(score.value()));
   return score.value().found == score.value().spoiled && score.value().false_alarms == 0 ? 0 : 1;
+} catch (const std::exception& error) { // no memory, or nowhere to print to
+  std::fputs(error.what(), stderr);
+  return 2;
 }

@@ -40,7 +40,7 @@ Result<Counted> count(const Series& series) {
         return bad_argument(
             fmt::format("The time {} stands twice; a trend takes one value a time.", in_words(series.x[i])));
       }
-      found.s += across * sign_of(series.y[i] - series.y[j]);
+      found.s += static_cast<long>(across) * sign_of(series.y[i] - series.y[j]);
     }
   }
   const auto spread = [](double t) { return t * (t - 1) * (2 * t + 5); };
