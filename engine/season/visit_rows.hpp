@@ -17,9 +17,9 @@ public:
   VisitRows& operator=(const VisitRows&) = delete;
 
   /// The season with these rows of visits below the headings and no others, exactly as read_season would have
-  /// read it from all sheets; good until the next call. Null where more would follow from the rows than visits:
-  /// rows with words of headings, units or settings; any rows when another table stands beside the visits, or
-  /// when pools or people have no table, since visits then name them.
+  /// read it from all sheets; good until the next call. Null where more would follow from the rows than
+  /// visits: rows with words of headings, units or settings; any rows when another table stands beside the
+  /// visits, or when pools or people have no table, since visits then name them.
   const Season* with(std::span<const Cell> cells);
 
 private:

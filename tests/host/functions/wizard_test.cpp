@@ -52,7 +52,7 @@ std::multimap<std::string, Described> describedFunctions() {
 /// A function of Calc's own in the category that the office calls by this name.
 const std::map<std::string_view, std::string> builtIn{
     {"Information", "ISBLANK"}, {"Logical", "IF"},          {"Mathematical", "SUM"}, {"Matrix", "MMULT"},
-    {"Statistical", "AVERAGE"}, {"Spreadsheet", "VLOOKUP"}, {"Text", "LEN"}};
+    {"Statistical", "AVERAGE"}, {"Spreadsheet", "VLOOKUP"}, {"Text", "LEN"},         {"Date&Time", "DATE"}};
 
 TEST(Wizard, TellsWhatTheCatalogueSays) {
   const auto described = describedFunctions();
