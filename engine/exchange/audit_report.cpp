@@ -1,6 +1,7 @@
 #include "exchange/audit_report.hpp"
 
 #include "exchange/csv.hpp"
+#include "exchange/finding_json.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -44,24 +45,6 @@ std::string text_of_table(const AuditedTable& table) {
   return out;
 }
 
-json finding_json(const AuditFinding& each) {
-  const Finding& finding = each.finding;
-  const Change* change = finding.changes.empty() ? nullptr : &finding.changes.front();
-  for (const Change& one : finding.changes)
-    if (one.place == finding.place)
-      change = &one;
-  return {{"rule", finding.rule->name},
-          {"level", name(finding.rule->level)},
-          {"sheet", finding.place.sheet},
-          {"row", finding.place.row},
-          {"column", column_letters(finding.place.column)},
-          {"field", spec(finding.field).name},
-          {"value", finding.value},
-          {"message", finding.message},
-          {"advice", finding.advice},
-          {"replacement", change != nullptr ? json(to_text(change->content)) : json(nullptr)}};
-}
-
 json heading_json(const AuditedColumn& column) {
   const Mapping& m = column.mapping;
   json field = nullptr;
@@ -90,7 +73,7 @@ json table_json(const Audit& audit, std::size_t index) {
   json findings = json::array();
   for (const AuditFinding& each : audit.findings)
     if (each.table == index)
-      findings.push_back(finding_json(each));
+      findings.push_back(finding_json(each.finding));
   json unread = json::array();
   for (const Unread& each : audit.unread)
     if (each.table == index)

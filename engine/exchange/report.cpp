@@ -2,25 +2,16 @@
 
 #include "check/findings_table.hpp"
 #include "exchange/csv.hpp"
+#include "exchange/finding_json.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <array>
 
 namespace wetspell {
 
 namespace {
-
-/// What the finding proposes for its own cell, or for the first cell that it would change.
-const Change* own_change(const Finding& finding) {
-  if (finding.changes.empty())
-    return nullptr;
-  const auto own = std::find_if(finding.changes.begin(), finding.changes.end(),
-                                [&](const Change& change) { return change.place == finding.place; });
-  return own != finding.changes.end() ? &*own : &finding.changes.front();
-}
 
 std::string changes_in_words(const Finding& finding) {
   std::string words;
@@ -94,21 +85,11 @@ std::string report_json(const Season& season, const CheckReport& report, std::st
   using json = nlohmann::ordered_json;
   json findings = json::array();
   for (const Finding& finding : report.findings) {
-    const Change* change = own_change(finding);
-    json entry{{"rule", finding.rule->name},
-               {"level", name(finding.rule->level)},
-               {"sheet", finding.place.sheet},
-               {"row", finding.place.row},
-               {"column", column_letters(finding.place.column)},
-               {"field", spec(finding.field).name},
-               {"value", finding.value},
-               {"message", finding.message},
-               {"advice", finding.advice},
-               {"replacement", change != nullptr ? json(to_text(change->content)) : json(nullptr)},
-               {"table", spec(finding.table).name},
-               {"record", finding.record + 1},
-               {"pool", pool_of(season, finding)},
-               {"answer", finding.open() ? json(nullptr) : json(finding.answer)}};
+    json entry = finding_json(finding);
+    entry["table"] = spec(finding.table).name;
+    entry["record"] = finding.record + 1;
+    entry["pool"] = pool_of(season, finding);
+    entry["answer"] = finding.open() ? json(nullptr) : json(finding.answer);
     if (finding.changes.size() > 1) {
       json all = json::array();
       for (const Change& each : finding.changes)
