@@ -14,8 +14,16 @@ namespace wetspell::addin {
 
 namespace {
 
-// As many as a fresh workbook has ready.
-constexpr std::size_t moreRows = 500;
+struct Growing {
+  TableKind table;
+  std::size_t more; ///< rows at a time
+};
+/// Tables that grow with a season; the first one where the cursor stands in none of them.
+constexpr std::array<Growing, 5> growing{{{TableKind::visits, 500},
+                                          {TableKind::life, 500},
+                                          {TableKind::pools, 100},
+                                          {TableKind::people, 100},
+                                          {TableKind::species, 50}}};
 
 std::string check(const Window& window) {
   const SheetDocument document = documentOf(window.frame);
@@ -102,9 +110,22 @@ std::string backToFinding(const Window& window) {
   return showPlace(window, *place);
 }
 
-std::string makeRoomForVisits(const Window& window) {
-  makeRoom(documentOf(window.frame), moreRows);
-  return std::to_string(moreRows) + " more rows are ready below the visits.";
+const Growing& tableInSight(const Window& window, const Season& season) {
+  const auto selection = selectionIn(window.frame);
+  const auto found = std::find_if(growing.begin(), growing.end(), [&](const Growing& each) {
+    const Located& where = season.where(each.table);
+    return selection && where.found() && where.table->sheet() == selection->sheet;
+  });
+  return found == growing.end() ? growing.front() : *found;
+}
+
+std::string makeRoomHere(const Window& window) {
+  const SheetDocument document = documentOf(window.frame);
+  const Season season = look(document).season;
+  const Growing& chosen = tableInSight(window, season);
+  makeRoom(document, chosen.table, chosen.more);
+  return std::to_string(chosen.more) + " more rows are ready on the sheet '" +
+         season.where(chosen.table).table->sheet() + "'.";
 }
 
 std::string summariseAll(const Window& window) {
@@ -144,7 +165,7 @@ constexpr std::array all{
     Command{"applyAsk", applyAsk},
     Command{"goToFinding", goToFinding},
     Command{"backToFinding", backToFinding},
-    Command{"makeRoom", makeRoomForVisits},
+    Command{"makeRoom", makeRoomHere},
     Command{"clearFindings", clear},
     Command{"summarise", summariseAll},
     Command{"poolPage", pageOfThisPool},

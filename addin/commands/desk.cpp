@@ -113,11 +113,11 @@ const Finding* findingMarked(const Checked& checked, std::string_view mark) {
   return found == findings.end() ? nullptr : &*found;
 }
 
-void makeRoom(const SheetDocument& document, std::size_t rows) {
+void makeRoom(const SheetDocument& document, TableKind table, std::size_t rows) {
   requireChangeable(document);
   const Season season = seasonOf(document);
-  const UndoStep step(document, "Make room for more visits");
-  prepareRows(document, season, TableKind::visits, rows);
+  const UndoStep step(document, "Make room for more rows");
+  prepareRows(document, season, table, rows);
 }
 
 std::size_t clearSeason(const SheetDocument& document) {

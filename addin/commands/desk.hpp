@@ -40,9 +40,9 @@ Level levelNamed(std::string_view word);
 
 const Finding* findingMarked(const Checked& checked, std::string_view mark);
 
-/// `rows` more rows below the visits, ready to type into. Refuses when the sheet has no prepared row to
+/// `rows` more rows below a table, ready to type into. Refuses when the sheet has no prepared row to
 /// follow.
-void makeRoom(const SheetDocument& document, std::size_t rows);
+void makeRoom(const SheetDocument& document, TableKind table, std::size_t rows);
 
 /// Takes the findings away, as one undo step; gives how many rows there were.
 std::size_t clearSeason(const SheetDocument& document);

@@ -129,7 +129,8 @@ public:
   }
   void SAL_CALL makeRoom(const Model& document, sal_Int32 rows) override {
     guarded([&] {
-      addin::makeRoom(spreadsheet(document), static_cast<std::size_t>(std::max<sal_Int32>(rows, 0)));
+      addin::makeRoom(spreadsheet(document), TableKind::visits,
+                      static_cast<std::size_t>(std::max<sal_Int32>(rows, 0)));
     });
   }
   void SAL_CALL clearFindings(const Model& document) override {

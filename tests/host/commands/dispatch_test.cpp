@@ -12,7 +12,6 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XSheetCellRange.hpp>
-#include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/util/URLTransformer.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <gmock/gmock.h>
@@ -42,12 +41,6 @@ protected:
   Reference<css::frame::XController> view() const {
     return Reference<css::frame::XModel>(document.model(), UNO_QUERY_THROW)->getCurrentController();
   }
-  void select(const std::string& address) const {
-    const std::string sheet = address.substr(0, address.rfind('.'));
-    Reference<css::sheet::XSpreadsheetView>(view(), UNO_QUERY_THROW)->setActiveSheet(document.sheet(sheet));
-    ASSERT_TRUE(Reference<css::view::XSelectionSupplier>(view(), UNO_QUERY_THROW)
-                    ->select(Any(document.range(address))));
-  }
   std::string selected() const {
     const Reference<css::sheet::XSheetCellRange> range(
         Reference<css::view::XSelectionSupplier>(view(), UNO_QUERY_THROW)->getSelection(), UNO_QUERY_THROW);
@@ -73,7 +66,7 @@ TEST_F(Commands, GoFromAFindingToItsCellAndBack) {
   run("check");
   for (const char* rule : {"unknown-person", "both-over-either"}) {
     const FindingRow finding = desk.finding(rule);
-    select(rowOf(rule));
+    select(document, rowOf(rule));
     run("goToFinding");
     EXPECT_EQ(selected(), finding.at("where"));
     run("backToFinding");
@@ -83,9 +76,9 @@ TEST_F(Commands, GoFromAFindingToItsCellAndBack) {
 
 TEST_F(Commands, FindTheCellAfterRowsWereInserted) {
   run("check");
-  select(at(Field::visit_pool, 0));
+  select(document, at(Field::visit_pool, 0));
   document.dispatch(".uno:InsertRowsBefore");
-  select(rowOf("unknown-person"));
+  select(document, rowOf("unknown-person"));
   run("goToFinding");
   EXPECT_EQ(selected(), at(Field::visit_person, 6));
 }
@@ -93,7 +86,7 @@ TEST_F(Commands, FindTheCellAfterRowsWereInserted) {
 TEST_F(Commands, GoBackToTheFindingOfTheCellRatherThanOfItsRow) {
   run("check");
   for (const FindingRow& finding : desk.findings()) {
-    select(finding.at("where"));
+    select(document, finding.at("where"));
     run("backToFinding");
     EXPECT_EQ(document.read(selected()).text, finding.at("where"));
   }
@@ -102,23 +95,23 @@ TEST_F(Commands, GoBackToTheFindingOfTheCellRatherThanOfItsRow) {
 TEST_F(Commands, SayWhenThereIsNothingToGoTo) {
   EXPECT_THAT(refusal([&] { run("goToFinding"); }), HasSubstr("Put the cursor on a finding first"));
   run("check");
-  select("Findings.A1");
+  select(document, "Findings.A1");
   EXPECT_THAT(refusal([&] { run("goToFinding"); }), HasSubstr("Put the cursor on a finding first"));
-  select("Visits.C300");
+  select(document, "Visits.C300");
   EXPECT_THAT(refusal([&] { run("backToFinding"); }), HasSubstr("no finding about this row"));
-  select(rowOf("unknown-person"));
+  select(document, rowOf("unknown-person"));
   document.setText(at(Field::visit_person, 5), "KLUG");
   EXPECT_THAT(refusal([&] { run("goToFinding"); }), HasSubstr("has changed since the check"));
 }
 
 TEST_F(Commands, ApplyTheSelectedFindings) {
   run("check");
-  select(rowOf("wider-than-long"));
+  select(document, rowOf("wider-than-long"));
   run("applySelected");
   EXPECT_EQ(document.read(at(Field::visit_width, 1)).value, 31);
   EXPECT_EQ(document.read(at(Field::visit_person, 5)).text, "KLUUG");
   const auto steps = document.undoTitles().size();
-  select("Findings.A" + std::to_string(headingRow(TableKind::findings) + 1) + ":M40");
+  select(document, "Findings.A" + std::to_string(headingRow(TableKind::findings) + 1) + ":M40");
   run("applySelected");
   EXPECT_EQ(document.read(at(Field::visit_person, 5)).text, "KLUG");
   EXPECT_EQ(document.read(at(Field::visit_date, 2)).value, day(4, 20));
@@ -132,7 +125,30 @@ TEST_F(Commands, ApplyALevel) {
   EXPECT_EQ(document.read(at(Field::visit_person, 5)).text, "KLUG");
 }
 
-TEST_F(Commands, MakeRoomAndClear) {
+TEST_F(Commands, MakeRoomOnTheSheetWhereTheCursorStands) {
+  struct Expected {
+    TableKind table;
+    Field dropDown;
+    std::size_t more;
+  };
+  for (const auto& [table, dropDown, more] : {Expected{TableKind::pools, Field::pool_permission, 100},
+                                              Expected{TableKind::people, Field::person_counts, 100},
+                                              Expected{TableKind::life, Field::life_seen_as, 500},
+                                              Expected{TableKind::species, Field::species_seen_as, 50},
+                                              Expected{TableKind::visits, Field::visit_water, 500}}) {
+    const std::size_t ready = lastReadyRow(table) - headingRow(table);
+    const std::string model = lookOf(document, at(dropDown, ready - 1));
+    ASSERT_NE(model, lookOf(document, at(dropDown, ready + more - 1))) << spec(table).name;
+    select(document, at(fields(table).front().field, 1));
+    run("makeRoom");
+    EXPECT_EQ(lookOf(document, at(dropDown, ready + more - 1)), model) << spec(table).name;
+    EXPECT_NE(lookOf(document, at(dropDown, ready + more)), model) << spec(table).name << ": no more";
+  }
+  EXPECT_EQ(document.undoTitles(), std::vector<std::string>(5, "Make room for more rows"));
+}
+
+TEST_F(Commands, MakeRoomForVisitsAndClear) {
+  select(document, "Limits.A1");
   run("makeRoom");
   EXPECT_THAT(document.read(onVisits("A", lastReadyRow(TableKind::visits) + 500)).formula, HasSubstr("=IF("));
   run("check");
@@ -196,8 +212,9 @@ TEST_F(Entries, OfTheMenuAreAllCommands) {
     titles.insert(title);
     names.push_back(url.substr(url.find(':') + 1));
   }
-  EXPECT_THAT(names, UnorderedElementsAre("check", "goToFinding", "backToFinding", "applySelected",
-                                          "applyFix", "applyAsk", "makeRoom", "clearFindings"));
+  EXPECT_THAT(names,
+              UnorderedElementsAre("check", "goToFinding", "backToFinding", "applySelected", "applyFix",
+                                   "applyAsk", "summarise", "poolPage", "makeRoom", "clearFindings"));
   EXPECT_EQ(titles.size(), names.size());
 }
 

@@ -8,7 +8,6 @@
 #include <com/sun/star/document/XEmbeddedObjectSupplier.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/table/XTableChartsSupplier.hpp>
-#include <com/sun/star/util/XProtectable.hpp>
 #include <gmock/gmock.h>
 
 namespace wetspell::host {
@@ -27,10 +26,6 @@ protected:
   Document document = opened(smallSeason());
   Desk desk{document};
 
-  void protect(const std::string& sheet) const {
-    Reference<css::util::XProtectable>(document.sheet(sheet), UNO_QUERY_THROW)->protect("");
-    ASSERT_TRUE(Reference<css::util::XProtectable>(document.sheet(sheet), UNO_QUERY_THROW)->isProtected());
-  }
   /// The words of the refusal; the test fails when anything was changed nevertheless.
   template <class Call> std::string unchanged(Call call) const {
     const std::string before = snapshot(document, "");
@@ -43,7 +38,7 @@ protected:
 };
 
 TEST_F(Refused, WritingToAProtectedFindingsSheet) {
-  protect("Findings");
+  protect(document, "Findings");
   const auto words = AllOf(HasSubstr("findings sheet is protected"), HasSubstr("nothing was"));
   EXPECT_THAT(unchanged([&] { desk.check(); }), words);
   EXPECT_THAT(unchanged([&] { desk.clear(); }), words);
@@ -53,7 +48,7 @@ TEST_F(Refused, WritingToAProtectedFindingsSheet) {
 
 TEST_F(Refused, ReplacingInAProtectedVisitsSheet) {
   desk.check();
-  protect("Visits");
+  protect(document, "Visits");
   const auto words = AllOf(HasSubstr("protected"), HasSubstr("nothing was changed"), HasSubstr("Visits."));
   EXPECT_THAT(unchanged([&] { desk.applyAll("fix"); }), words);
   EXPECT_THAT(unchanged([&] { desk.apply(desk.finding("wrong-year").at("key")); }), words);
@@ -62,7 +57,7 @@ TEST_F(Refused, ReplacingInAProtectedVisitsSheet) {
 }
 
 TEST_F(Refused, CheckingIsNotWhenOnlyTheVisitsAreProtected) {
-  protect("Visits");
+  protect(document, "Visits");
   desk.check();
   EXPECT_EQ(only(rowsOnSheet(document), "wrong-year").at("where"), at(Field::visit_date, 2));
 }

@@ -119,7 +119,7 @@ TEST_F(Room, IsMadeAgainAndAgain) {
 TEST_F(Room, IsOneUndoStepAndTouchesNoTypedCell) {
   const std::string before = snapshot(document, "");
   desk.makeRoom(250);
-  EXPECT_EQ(document.undoTitles(), (std::vector<std::string>{"Make room for more visits"}));
+  EXPECT_EQ(document.undoTitles(), (std::vector<std::string>{"Make room for more rows"}));
   EXPECT_EQ(document.read(at(Field::visit_person, 5)).text, "KLUUG");
   document.undo();
   EXPECT_TRUE(same(snapshot(document, ""), before));

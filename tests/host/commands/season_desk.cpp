@@ -15,8 +15,11 @@
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
 #include <com/sun/star/sheet/XSheetConditionalEntries.hpp>
+#include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
 #include <com/sun/star/sheet/XUsedAreaCursor.hpp>
+#include <com/sun/star/util/XProtectable.hpp>
+#include <com/sun/star/view/XSelectionSupplier.hpp>
 
 #include <algorithm>
 #include <sstream>
@@ -284,6 +287,20 @@ std::size_t printedRows(const driver::Document& document, const std::string& she
        Reference<css::sheet::XPrintAreas>(document.sheet(sheet), UNO_QUERY_THROW)->getPrintAreas())
     rows = std::max(rows, static_cast<std::size_t>(area.EndRow) + 1);
   return rows;
+}
+
+void select(const driver::Document& document, const std::string& address) {
+  const auto view = Reference<css::frame::XModel>(document.model(), UNO_QUERY_THROW)->getCurrentController();
+  Reference<css::sheet::XSpreadsheetView>(view, UNO_QUERY_THROW)
+      ->setActiveSheet(document.sheet(address.substr(0, address.rfind('.'))));
+  ASSERT_TRUE(
+      Reference<css::view::XSelectionSupplier>(view, UNO_QUERY_THROW)->select(Any(document.range(address))));
+}
+
+void protect(const driver::Document& document, const std::string& sheet) {
+  const Reference<css::util::XProtectable> cells(document.sheet(sheet), UNO_QUERY_THROW);
+  cells->protect("");
+  ASSERT_TRUE(cells->isProtected());
 }
 
 std::string lookOf(const driver::Document& document, const std::string& address) {

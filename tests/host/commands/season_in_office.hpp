@@ -89,6 +89,12 @@ std::size_t printedRows(const driver::Document& document, const std::string& she
 /// Style, number format, drop-down and rules of look of a cell, in words.
 std::string lookOf(const driver::Document& document, const std::string& address);
 
+/// Turns the document's window to a cell or range, as a person clicks on it; fails the test when it cannot.
+void select(const driver::Document& document, const std::string& address);
+
+/// Protects a sheet without a password; fails the test when it is not protected then.
+void protect(const driver::Document& document, const std::string& sheet);
+
 /// The words of the Failure a call ends with; empty when it does not.
 template <class Call> std::string refusal(Call call) {
   try {

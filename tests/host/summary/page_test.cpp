@@ -5,10 +5,6 @@
 #include "driver/files.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/frame/XModel.hpp>
-#include <com/sun/star/sheet/XSpreadsheetView.hpp>
-#include <com/sun/star/util/XProtectable.hpp>
-#include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <gmock/gmock.h>
 
 #include <fstream>
@@ -33,15 +29,6 @@ protected:
   Desk desk{document};
 
   std::string page(const std::string& code) const { return text(desk.call("poolPage", {any(code)})); }
-
-  void select(const std::string& cell) const {
-    const auto controller =
-        Reference<css::frame::XModel>(document.model(), UNO_QUERY_THROW)->getCurrentController();
-    const std::string sheet = cell.substr(0, cell.rfind('.'));
-    Reference<css::sheet::XSpreadsheetView>(controller, UNO_QUERY_THROW)
-        ->setActiveSheet(document.sheet(sheet));
-    Reference<css::view::XSelectionSupplier>(controller, UNO_QUERY_THROW)->select(Any(document.cell(cell)));
-  }
 };
 
 TEST_F(Page, ShowsFiguresVisitsFindingsAndPhotographs) {
@@ -128,24 +115,24 @@ TEST_F(Page, OfAPoolWithoutVisitsSaysSo) {
 TEST_F(Page, OfNoPoolOrOnAProtectedSheetIsRefused) {
   EXPECT_THAT(refusal([&] { page("Z1"); }), HasSubstr("no pool with the code 'Z1'"));
   page("B01");
-  Reference<css::util::XProtectable>(document.sheet("Page of B01"), UNO_QUERY_THROW)->protect("");
+  protect(document, "Page of B01");
   EXPECT_THAT(refusal([&] { page("B01"); }), HasSubstr("'Page of B01' is protected; nothing was written"));
 }
 
 TEST_F(Page, OfTheSelectedRow) {
   desk.call("summarise");
   const std::string command = "org.wetspell.command:poolPage";
-  select(at(Field::visit_depth, 1)); // B07
+  select(document, at(Field::visit_depth, 1)); // B07
   document.dispatch(command);
   EXPECT_THAT(document.sheetNames(), Contains("Page of B07"));
-  select(at(Field::pool_name, 2));
+  select(document, at(Field::pool_name, 2));
   document.dispatch(command);
   EXPECT_THAT(document.sheetNames(), Contains("Page of B12"));
   const Lines lines = lines_of(document, pools_sheet);
-  select(address(pools_sheet, find(lines, "B01")));
+  select(document, address(pools_sheet, find(lines, "B01")));
   document.dispatch(command);
   EXPECT_THAT(document.sheetNames(), Contains("Page of B01"));
-  select("Start.A1");
+  select(document, "Start.A1");
   const auto steps = document.undoTitles();
   EXPECT_THAT(refusal([&] { document.dispatch(command); }), HasSubstr("Put the cursor on a pool first"));
   EXPECT_EQ(document.undoTitles(), steps);
