@@ -14,6 +14,8 @@ namespace {
 
 const Cell blank;
 
+constexpr std::size_t far_below = 9999; // no programme has as many pools or people
+
 void check(const FilledTable& table) {
   for (const Field field : table.fields)
     if (spec(field).table != table.table || spec(field).role == Role::derived)
@@ -74,12 +76,16 @@ std::size_t Filling::printed(TableKind kind) const {
   return print_filled_only_ || kind == TableKind::findings ? std::max(least, filled(kind)) : ready(kind);
 }
 
+std::size_t Filling::last_row(TableKind kind) const {
+  const bool goes_on = kind == TableKind::pools || kind == TableKind::people;
+  return std::max(layout(kind).heading_row + ready(kind), goes_on ? far_below : 0);
+}
+
 std::string Filling::range(Field field) const {
   const FieldSpec& what = spec(field);
   const TableLayout& where = layout(what.table);
   const std::size_t column = column_of(field);
-  return fixed_range(spec(what.table).sheet, column, where.heading_row + 1, column,
-                     where.heading_row + ready(what.table));
+  return fixed_range(spec(what.table).sheet, column, where.heading_row + 1, column, last_row(what.table));
 }
 
 void put(SheetCell& into, const Cell& cell, Look look) {

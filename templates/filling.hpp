@@ -23,7 +23,11 @@ public:
   /// Rows that a print shows.
   [[nodiscard]] std::size_t printed(TableKind table) const;
 
-  /// "$Visits.$A$5:.$A$504": the cells of a field, filled or ready.
+  /// The last row of a table, from 0, that other sheets look into: of pools and people far below the ready
+  /// ones, so that a row which somebody types there is offered and looked up like the others.
+  [[nodiscard]] std::size_t last_row(TableKind table) const;
+
+  /// "$Visits.$A$5:.$A$504": the cells of a field that other sheets look into.
   [[nodiscard]] std::string range(Field field) const;
 
 private:

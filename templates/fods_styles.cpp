@@ -14,6 +14,8 @@ std::string_view format_name(NumberLook look) {
   switch (look) {
   case NumberLook::one_decimal:
     return "N-one";
+  case NumberLook::two_decimals:
+    return "N-two";
   case NumberLook::whole:
     return "N-whole";
   case NumberLook::date:
@@ -22,6 +24,8 @@ std::string_view format_name(NumberLook look) {
     return "N-time";
   case NumberLook::version:
     return "N-version";
+  case NumberLook::rows:
+    return "N-rows";
   case NumberLook::general:
     break;
   }
@@ -39,6 +43,7 @@ void number_style(Xml& xml, std::string_view name, int decimals) {
 
 void number_formats(Xml& xml) {
   number_style(xml, "N-one", 1);
+  number_style(xml, "N-two", 2);
   number_style(xml, "N-whole", 0);
   xml.open("number:date-style").attribute("style:name", "N-date");
   xml.open_inline("number:year").attribute("number:style", "long").close();
@@ -52,7 +57,14 @@ void number_formats(Xml& xml) {
   xml.leaf("number:text", ":");
   xml.open_inline("number:minutes").attribute("number:style", "long").close();
   xml.close();
-  // The cell holds the bare version, for formulas; a reader sees what it is the version of.
+  // The cells hold a bare number and a bare version, for formulas; a reader sees what they are of.
+  xml.open("number:number-style").attribute("style:name", "N-rows");
+  xml.leaf("number:text", "Rows in use: ");
+  xml.open_inline("number:number")
+      .attribute("number:decimal-places", std::size_t{0})
+      .attribute("number:min-integer-digits", std::size_t{1})
+      .close();
+  xml.close();
   xml.open("number:text-style").attribute("style:name", "N-version");
   xml.leaf("number:text", "Wetspell at work on this computer: ");
   xml.open_inline("number:text-content").close();

@@ -237,7 +237,7 @@ constexpr std::array<TableLayout, table_kinds> table_layouts{{
     {heading_row, 0, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},  // depth classes
     {heading_row, 4, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},  // fill classes
     {heading_row, 8, 12, 0, 12, colour::quiet_ink, PageLook::wide_table},  // wet spell classes
-    {heading_row, 0, 60, 0, 30, colour::quiet_ink, PageLook::wide_table},  // species
+    {heading_row, 0, 120, 0, 30, colour::quiet_ink, PageLook::wide_table}, // species
     {heading_row, 0, limit_count, 0, limit_count, colour::quiet_ink, PageLook::wide_table}, // limits
 }};
 
@@ -253,6 +253,10 @@ std::size_t column_of(Field field) {
   const std::size_t at = layout(table).first_column + static_cast<std::size_t>(field) - first;
   const bool behind = table == TableKind::visits || (table == TableKind::settings && at >= in_use_column);
   return behind ? at + 1 : at;
+}
+
+std::size_t beside(TableKind table) {
+  return column_of(fields(table).back().field) + 1;
 }
 
 namespace {
@@ -307,6 +311,8 @@ Look cell_look(const FieldSpec& field) {
   case Part::you_type:
     return typed_look(field);
   case Part::worked_out:
+    if (field.table == TableKind::people) // a pace, and what it may be off by
+      return Look::derived_fine;
     return field.type == FieldType::quantity ? Look::derived_number : Look::derived_text;
   case Part::look_again:
     return Look::check_text;

@@ -38,6 +38,8 @@ std::size_t column_of(Field field);
 inline constexpr std::size_t mark_column = 0;
 inline constexpr std::size_t in_use_column = 3;
 inline constexpr std::size_t caution_column = 6;
+/// The first column behind a table's own.
+std::size_t beside(TableKind table);
 
 /// Whose a column is. The catalogue's roles, with `check` told apart by what the table uses it for.
 enum class Part : std::uint8_t { you_type, worked_out, look_again, written, reading };

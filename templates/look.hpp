@@ -33,6 +33,7 @@ enum class Look : std::uint8_t {
   explanation,
   small_print,
   version_here,
+  rows_in_use,
   section,
   step,
   step_text,
@@ -61,6 +62,7 @@ enum class Look : std::uint8_t {
   in_use_date,
   derived_text,
   derived_number,
+  derived_fine, ///< with a digit more: paces, which are multiplied
   derived_whole,
   check_text,
   check_flag,
@@ -75,7 +77,7 @@ enum class Look : std::uint8_t {
   fixed_date,
 };
 
-enum class NumberLook : std::uint8_t { general, one_decimal, whole, date, time, version };
+enum class NumberLook : std::uint8_t { general, one_decimal, two_decimals, whole, date, time, version, rows };
 enum class Across : std::uint8_t { automatic, left, middle, right };
 enum class Border : std::uint8_t { none, box, below, left_bar };
 

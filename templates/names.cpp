@@ -37,12 +37,23 @@ constexpr std::array given_to_functions{
 
 /// Of the settings no more than what is typed: beside it stands today's date, which the office takes for new
 /// whenever any cell changes, and with it would be every row that is given the settings.
-std::string with_headings(TableKind table, const Filling& filling) {
+///
+/// Of pools and people down to the last row in use, wherever that is: every visit's row is given them, and
+/// blank rows cost as much to hand over as filled ones. INDEX and not OFFSET, which would be taken for new
+/// too.
+Name with_headings(TableKind table, const Filling& filling) {
   const TableLayout& where = layout(table);
   const auto all = fields(table);
-  const Field last = table == TableKind::settings ? Field::setting_value : all.back().field;
-  return fixed_range(spec(table).sheet, column_of(all.front().field), where.heading_row, column_of(last),
-                     where.heading_row + filling.ready(table));
+  const std::size_t first = column_of(all.front().field);
+  const std::size_t last = column_of(table == TableKind::settings ? Field::setting_value : all.back().field);
+  const std::string_view sheet = spec(table).sheet;
+  if (table != TableKind::pools && table != TableKind::people)
+    return {table_name(table), fixed_range(sheet, first, where.heading_row, last, filling.last_row(table))};
+  const std::string corner = fixed_cell(sheet, first, where.heading_row);
+  return {table_name(table), corner,
+          fmt::format("[{}]:INDEX([{}];{})", corner,
+                      fixed_range(sheet, last, where.heading_row + 1, last, filling.last_row(table)),
+                      rows_in_use_name(table))};
 }
 
 /// The cells that a drop-down takes its words from. An animal has a row for every form, and is offered once:
@@ -81,7 +92,9 @@ std::vector<Name> names(const Filling& filling) {
   all.push_back({"version_here",
                  fixed_cell(spec(TableKind::settings).sheet, caution_column, setting_row(Setting::today))});
   for (const TableKind table : given_to_functions)
-    all.push_back({table_name(table), with_headings(table, filling)});
+    all.push_back(with_headings(table, filling));
+  for (const TableKind table : {TableKind::pools, TableKind::people})
+    all.push_back({rows_in_use_name(table), fixed_cell(spec(table).sheet, beside(table), 0)});
   for (const Field field : looked_into)
     all.push_back({column_name(field), filling.range(field)});
   for (const Field field : offered)
@@ -93,6 +106,19 @@ std::vector<Name> names(const Filling& filling) {
                                                    column, last_counted_row)});
   }
   return all;
+}
+
+std::string rows_in_use_name(TableKind table) {
+  return fmt::format("rows_in_use_{}", spec(table).name);
+}
+
+std::string rows_in_use(TableKind table, const Filling& filling) {
+  const std::size_t above = layout(table).heading_row + 1;
+  const std::size_t first = column_of(fields(table).front().field);
+  // Code and name: a row with neither can be meant by nobody. Cells in error are not blank, and do not
+  // spread.
+  const std::string cells = fixed_range(spec(table).sheet, first, above, first + 1, filling.last_row(table));
+  return fmt::format("MAX(1;SUMPRODUCT(MAX((1-ISBLANK([{0}]))*(ROW([{0}])-{1}))))", cells, above);
 }
 
 std::string table_name(TableKind table) {

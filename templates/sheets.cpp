@@ -43,6 +43,15 @@ void add_filter(Sheet& sheet, TableKind table, const Filling& filling) {
       Range{0, where.heading_row, sheet.columns.size() - 1, where.heading_row + filling.ready(table)};
 }
 
+/// How far down the rows go, in the title's row behind the last column: out of the way of sorting and
+/// printing.
+void add_rows_in_use(Sheet& sheet, TableKind table, const Filling& filling) {
+  sheet.columns.push_back({4.0});
+  auto& title = sheet.rows.front().cells;
+  title.resize(beside(table) + 1);
+  title.back() = formula_cell(Look::rows_in_use, rows_in_use(table, filling));
+}
+
 } // namespace
 
 Sheet pools_sheet(const Filling& filling) {
@@ -52,6 +61,7 @@ Sheet pools_sheet(const Filling& filling) {
                    "its fullest lets the check see what cannot be.",
                    filling, no_formula);
   add_filter(sheet, TableKind::pools, filling);
+  add_rows_in_use(sheet, TableKind::pools, filling);
   return sheet;
 }
 
@@ -61,6 +71,7 @@ Sheet people_sheet(const Filling& filling) {
                              "counted; one pace is two steps.",
                              filling, person_formula);
   add_filter(sheet, TableKind::people, filling);
+  add_rows_in_use(sheet, TableKind::people, filling);
   return sheet;
 }
 
@@ -134,12 +145,11 @@ Sheet limits_sheet(const Filling& filling) {
 
 Sheet classes_sheet(const Filling& filling) {
   // All tables start in the same rows, with an empty column between them.
-  Sheet sheet = record_sheet(
-      TableKind::depth_classes,
-      "A depth on a limit belongs to the shallower class; how full a pool is begins a class at "
-      "its lower limit. Common practice, no source. A wet spell on a limit belongs to the shorter class; "
-      "these are judgement.",
-      filling, no_formula);
+  Sheet sheet =
+      record_sheet(TableKind::depth_classes,
+                   "On a limit, a depth belongs to the shallower class and a fullness to the fuller "
+                   "one (common practice, no source); a wet spell to the shorter one (judgement).",
+                   filling, no_formula);
   for (const TableKind table : {TableKind::fill_classes, TableKind::spell_classes}) {
     const Sheet other = record_sheet(table, {}, filling, no_formula);
     sheet.columns.push_back({1.0});

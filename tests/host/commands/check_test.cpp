@@ -6,7 +6,6 @@
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
 
-
 namespace wetspell::host {
 namespace {
 

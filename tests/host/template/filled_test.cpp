@@ -1,6 +1,7 @@
 // The template filled as volunteers would, in both systems of units; expected values are worked out here.
 
 #include "template/workbook_file.hpp"
+#include "templates/layout.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/table/TableSortField.hpp>
@@ -16,6 +17,7 @@ namespace wetspell::host {
 namespace {
 
 using ::testing::HasSubstr;
+using ::testing::Not;
 
 /// Edge of an ellipse by adding up chords: no formula of the engine's.
 double chords(double length, double width) {
@@ -169,6 +171,33 @@ TEST_F(Filled, FollowsRowsThatAreMoved) {
           ->getRows();
   rows->insertByIndex(4, 1);
   expectNear(Field::visit_depth_read, 64 / 2.54, 3);
+}
+
+TEST_F(Filled, LooksIntoRowsTypedBelowTheReadyOnes) {
+  fillCommon(document);
+  const std::size_t pools = workbook::layout(TableKind::pools).rows;
+  const std::size_t people = workbook::layout(TableKind::people).rows;
+  document.type(at(Field::visit_pool, 0), "Z99");
+  document.type(at(Field::visit_person, 0), "QQ");
+  EXPECT_THAT(shown(Field::visit_doubts), HasSubstr("\"Z99\" is not in the table of pools"));
+  EXPECT_THAT(shown(Field::visit_doubts), HasSubstr("\"QQ\" is not in the table of people"));
+  document.type(at(Field::pool_code, pools + 7), "Z99");
+  document.type(at(Field::person_code, people + 7), "QQ");
+  document.type(at(Field::person_pace, people + 7), "5");
+  EXPECT_THAT(shown(Field::visit_doubts), Not(HasSubstr("is not in the table")));
+  expectNear(Field::visit_length_read, 12.5 * 5);
+  document.setFormula("Start.Z1",
+                      "=COUNTIF(offered_pools_pool;\"Z99\")+10*COUNTIF(offered_people_person;\"QQ\")");
+  EXPECT_EQ(document.read("Start.Z1").value, 11) << "the drop-downs offer them";
+}
+
+TEST_F(Filled, HandsOverNoMoreThanTheRowsInUse) {
+  fillCommon(document);
+  document.type(at(Field::pool_name, 3), "Owl hollow");
+  document.setFormula("Start.Z1", "=ROWS(table_pools)");
+  document.setFormula("Start.Z2", "=ROWS(table_people)");
+  EXPECT_EQ(document.read("Start.Z1").value, 5) << "headings and four rows";
+  EXPECT_EQ(document.read("Start.Z2").value, 3);
 }
 
 TEST_F(Filled, CanBeSorted) {
