@@ -51,8 +51,9 @@ std::string settings_csv(const SeasonRows& season) {
       words({spec(Field::setting_label).heading, spec(Field::setting_value).heading})};
   for (const auto& [setting, value] : season.settings) {
     const auto all = settings_catalogue();
-    const auto found = std::find_if(all.begin(), all.end(),
-                                    [&](const SettingSpec& each) { return each.setting == setting; });
+    const auto found = std::find_if(all.begin(), all.end(), [setting = setting](const SettingSpec& each) {
+      return each.setting == setting;
+    });
     lines.push_back({Cell::of_text(std::string(found->label)), value});
   }
   return csv_of(lines);
