@@ -116,9 +116,11 @@ std::string in_words(const Figure& figure, const Settings& settings) {
     behind = fmt::format("{} to {}", number_alone(*figure.low, figured, settings),
                          number_alone(*figure.high, figured, settings));
   else if (figure.low)
-    behind = fmt::format("{} or more", number_alone(*figure.low, figured, settings));
+    behind = fmt::format("{} or {}", number_alone(*figure.low, figured, settings),
+                         figured == Figured::date ? "later" : "more");
   else if (figure.high)
-    behind = fmt::format("at most {}", number_alone(*figure.high, figured, settings));
+    behind = fmt::format("{} {}", figured == Figured::date ? "by" : "at most",
+                         number_alone(*figure.high, figured, settings));
   if (text.empty() && !behind.empty())
     text = with_unit(std::exchange(behind, {}), figured, settings);
   if (text.empty())

@@ -35,10 +35,11 @@ std::span<const FieldSpec> life_fields() {
                    "Count 2|Second count|Counted by second",
                    "How many the second person counted, without looking at the first count."},
                   Kind::count, &LifeCount::by_second),
-      in.quantity({Field::life_by_both, "by_both", "Seen by both", "Both|Common|Count of both|In common",
-                   "How many of these both had counted, when the two counts were matched on the spot. Never "
-                   "more than the smaller count."},
-                  Kind::count, &LifeCount::by_both),
+      in.quantity(
+          {Field::life_by_both, "by_both", "Seen by both", "Both|Common|Count of both|In common",
+           "How many of these both had counted, when the two counts were matched on the spot. Never "
+           "more than the smaller count. Blank when they were not matched: then no number is estimated."},
+          Kind::count, &LifeCount::by_both),
       in.text({Field::life_notes, "notes", "Notes", "Note|Remarks|Comments|Comment",
                "Where in the pool, how fresh, dead or sick animals, whom you told."}),
   };

@@ -41,7 +41,10 @@ TEST(Figure, BoundsWithoutAValueAreTheFigure) {
   figure.high = 46201;
   EXPECT_EQ(in_words(figure, metric()), "2026-06-14 to 2026-06-28 (n 3)");
   figure.high.reset();
-  EXPECT_EQ(in_words(figure, metric()), "2026-06-14 or more (n 3)");
+  EXPECT_EQ(in_words(figure, metric()), "2026-06-14 or later (n 3)");
+  figure.low.reset();
+  figure.high = 46201;
+  EXPECT_EQ(in_words(figure, metric()), "by 2026-06-28 (n 3)");
 }
 
 TEST(Figure, WithoutAValueTheNoteSpeaks) {
