@@ -22,8 +22,13 @@ std::span<const CommandSpec> commands() {
       CommandSpec{
           "summarise", "summarise SEASON... [--out DIR] [--format text|csv|json] [--by COLUMNS]",
           "What seasons say: figures of every pool and of the programme, each with its interval and the "
-          "readings\nbehind it. With --out also the summarised workbook.",
+          "readings\nbehind it. With --out also the summarised workbook. Several seasons: trends over the "
+          "years "
+          "too.",
           summarise},
+      CommandSpec{"ask", "ask SEASON [--out DIR]",
+                  "What to ask whom: for every person with open findings a short text to paste into a mail.",
+                  ask},
       CommandSpec{"pool", "pool SEASON CODE --out DIR", "The page of one pool, as PDF and PNG.", pool},
       CommandSpec{
           "audit", "audit FILE... [--out DIR] [--map FILE] [--format text|csv|json]",

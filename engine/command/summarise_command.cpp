@@ -5,12 +5,18 @@
 #include "command/options.hpp"
 #include "command/sources.hpp"
 #include "exchange/summary_report.hpp"
+#include "exchange/trend_report.hpp"
+#include "quantity/print.hpp"
 #include "table/day.hpp"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
+#include <memory>
 #include <optional>
+#include <span>
+#include <vector>
 
 namespace wetspell::command {
 
@@ -58,23 +64,77 @@ Result<void> store(const Season& season, const SeasonSummary& summary, const std
   return is_workbook(path) ? store_workbook(file, asked) : boost::outcome_v2::success();
 }
 
-Result<std::string> summarised(Source source, const Asked& asked) {
+/// A season and what it says, kept for the trends over several.
+struct Summarised {
+  std::unique_ptr<Season> season;
+  SeasonSummary summary;
+  std::string text;
+};
+
+Result<Summarised> summarised(Source source, const Asked& asked) {
   if (!source.tables)
     return source.tables.error();
-  auto season = read_season(std::move(source.tables).value(), serial_of_today());
-  if (!season)
-    return Problem{season.error().kind, fmt::format("{}: {}", source.file, season.error().text)};
-  const auto answers = answers_in(season.value());
+  auto read = read_season(std::move(source.tables).value(), serial_of_today());
+  if (!read)
+    return Problem{read.error().kind, fmt::format("{}: {}", source.file, read.error().text)};
+  Summarised all;
+  all.season = std::make_unique<Season>(std::move(read).value());
+  const auto answers = answers_in(*all.season);
   CheckOptions check_options;
   check_options.answers = answers;
-  const CheckReport report = wetspell::check(season.value(), check_options);
+  const CheckReport report = wetspell::check(*all.season, check_options);
   SummaryOptions options;
-  options.group_by = asked.group_by.value_or(season.value().settings.group_by);
-  const SeasonSummary summary = summarise(season.value(), report, options);
+  options.group_by = asked.group_by.value_or(all.season->settings.group_by);
+  all.summary = summarise(*all.season, report, options);
   if (!asked.out.empty())
-    if (auto stored = store(season.value(), summary, source.file, asked); !stored)
+    if (auto stored = store(*all.season, all.summary, source.file, asked); !stored)
       return stored.error();
-  return rendered(season.value(), summary, source.file, asked.format);
+  all.text = rendered(*all.season, all.summary, source.file, asked.format);
+  return all;
+}
+
+/// The year in the settings, or that of the visit in the middle.
+std::optional<int> year_of(const Season& season) {
+  if (season.settings.season_year)
+    return season.settings.season_year;
+  std::vector<double> days;
+  for (const Visit& visit : season.visits)
+    if (visit.date.has_value())
+      days.push_back(visit.date.si);
+  if (days.empty())
+    return std::nullopt;
+  const auto middle = days.begin() + static_cast<std::ptrdiff_t>(days.size() / 2);
+  std::nth_element(days.begin(), middle, days.end());
+  return std::stoi(print_date(*middle)); // a date begins with its year
+}
+
+/// What the seasons say together, in the units of the newest; empty with fewer than two.
+Result<std::string> over_the_years(std::span<const Summarised> seasons, const Asked& asked) {
+  std::vector<SeasonOfYear> years;
+  for (const Summarised& each : seasons)
+    if (const auto year = year_of(*each.season))
+      years.push_back({*year, each.season.get(), &each.summary});
+  if (years.size() < 2)
+    return std::string();
+  const auto newest = std::max_element(
+      years.begin(), years.end(), [](const auto& one, const auto& other) { return one.year < other.year; });
+  const Settings& settings = newest->season->settings;
+  const auto all = trends(years);
+  const std::array<std::pair<std::string_view, std::string>, 3> forms{
+      {{"text", trends_text(all, years.size(), settings)},
+       {"csv", trends_csv(all, settings)},
+       {"json", trends_json(all, settings)}}};
+  std::string asked_for;
+  for (const auto& [kind, text] : forms) {
+    if (kind == asked.format)
+      asked_for = text;
+    if (asked.out.empty())
+      continue;
+    const std::string_view ending = kind == "text" ? "txt" : kind;
+    if (auto written = write_file(asked.out / fmt::format("trends.{}", ending), text); !written)
+      return written.error();
+  }
+  return asked_for;
 }
 
 } // namespace
@@ -108,15 +168,24 @@ Exit summarise(const Arguments& arguments) {
   const bool list = asked.format == "json" && files.size() > 1;
   Exit worst = Exit::nothing_to_fix;
   std::string_view between = list ? "[" : "";
+  const auto say = [&](const std::string& text) {
+    fmt::print("{}{}", between, text);
+    between = list ? "," : asked.format == "text" ? "\n" : "";
+  };
+  std::vector<Summarised> seasons;
   for (Source& source : read_sources(files)) {
-    const auto text = summarised(std::move(source), asked);
-    if (!text) {
-      worst = refuse("summarise", text.error().text);
+    auto season = summarised(std::move(source), asked);
+    if (!season) {
+      worst = refuse("summarise", season.error().text);
       continue;
     }
-    fmt::print("{}{}", between, text.value());
-    between = list ? "," : asked.format == "text" ? "\n" : "";
+    say(season.value().text);
+    seasons.push_back(std::move(season).value());
   }
+  if (const auto together = over_the_years(seasons, asked); !together)
+    worst = refuse("summarise", together.error().text);
+  else if (!together.value().empty())
+    say(together.value());
   if (list)
     fmt::print("{}]\n", between == "[" ? "[" : "");
   return worst;

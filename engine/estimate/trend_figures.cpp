@@ -66,14 +66,13 @@ Trend trend_of(const Key& key, const Gathered& gathered, double level) {
   return trend;
 }
 
-/// A change a year has no zero of its scale, and dates change by days.
+} // namespace
+
 Figured change_of(Figured figured) {
   if (figured == Figured::temperature)
     return Figured::temperature_apart;
   return figured == Figured::date ? Figured::days : figured;
 }
-
-} // namespace
 
 std::string best_of_years(std::size_t years) {
   if (years < 2)

@@ -40,6 +40,9 @@ inline constexpr std::size_t fewest_years = 3;
 /// year the later in the list counts.
 std::vector<Trend> trends(std::span<const SeasonOfYear> seasons, double level = 0.95);
 
+/// What a change of such a figure is counted in: it has no zero of the scale, and dates change by days.
+Figured change_of(Figured figured);
+
 /// "rises by 12 sq ft a year (-3 to 25; 6 years, p = 0.14): no trend shown".
 std::string in_words(const Trend& trend, const Settings& settings);
 

@@ -55,13 +55,41 @@ TEST(SummariseCommand, SeveralSeasonsGiveAListAndWhatCannotBeReadIsTold) {
   write(folder / "b.csv", visits);
   const Said both =
       run({"summarise", (folder / "a.csv").string(), (folder / "b.csv").string(), "-f", "json"});
-  EXPECT_EQ(json::parse(both.out).size(), 2u);
+  const json all = json::parse(both.out);
+  ASSERT_EQ(all.size(), 3u) << "two seasons, and what they say together";
+  EXPECT_TRUE(all[2]["trends"].empty()) << "two of one year show nothing";
   const Said one = run({"summarise", (folder / "a.csv").string(), (folder / "none.csv").string()});
   EXPECT_EQ(one.exit, 2);
   EXPECT_NE(one.out.find("Pool P1"), std::string::npos) << "what can be read is summarised";
   EXPECT_NE(one.err.find("none.csv: there is no such file"), std::string::npos) << one.err;
   EXPECT_EQ(run({"summarise"}).exit, 2);
   EXPECT_EQ(run({"summarise", (folder / "a.csv").string(), "--format", "pdf"}).exit, 2);
+}
+
+TEST(SummariseCommand, ThreeSeasonsGiveTrends) {
+  const Folder folder;
+  std::vector<std::string> words{"summarise", "--format", "json", "--out", (folder / "out").string()};
+  for (const std::string year : {"2024", "2025", "2026"}) {
+    const std::string depth = std::to_string(20 + 2 * (std::stoi(year) - 2024));
+    write(folder / (year + ".csv"),
+          "Pool,Date,Person,Water,Depth\nP1," + year + "-04-10,RW,standing water," + depth + "\n");
+    words.push_back((folder / (year + ".csv")).string());
+  }
+  const Said said = run(words);
+  ASSERT_EQ(said.exit, 0) << said.err;
+  const json all = json::parse(said.out);
+  ASSERT_EQ(all.size(), 4u);
+  const json* found = nullptr;
+  for (const json& trend : all[3]["trends"])
+    if (trend["name"] == "deepest" && trend["pool"] == "P1")
+      found = &trend;
+  ASSERT_NE(found, nullptr) << said.out;
+  EXPECT_NEAR((*found)["slope"].get<double>(), 2, 1e-9) << "inches a year";
+  EXPECT_EQ((*found)["unit"], "in");
+  EXPECT_EQ((*found)["years"], json({2024.0, 2025.0, 2026.0}));
+  EXPECT_NE((*found)["note"].get<std::string>().find("with 3 years"), std::string::npos);
+  for (const char* ending : {"txt", "csv", "json"})
+    EXPECT_FALSE(text_of(folder / ("out/trends." + std::string(ending))).empty()) << ending;
 }
 
 TEST(PoolCommand, WantsAWorkbookAndACode) {

@@ -1,0 +1,81 @@
+// Questions person by person: who is asked, what is not a question, and the text for a mail.
+#include "engine/check/fixture.hpp"
+#include "gather/ask_list.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace wetspell {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+struct Checked {
+  Season season;
+  CheckReport report;
+};
+
+Checked checked() {
+  std::vector<Table> sheets;
+  sheets.push_back(test::fixture_table(TableKind::pools, {{"pool"}, {"B01"}, {"B02"}}));
+  sheets.push_back(
+      test::fixture_table(TableKind::people, {{"person", "name"}, {"RW", "Rowan West"}, {"AL", "Ada Lund"}}));
+  sheets.push_back(
+      test::fixture_table(TableKind::visits, {{"pool", "date", "person", "water", "depth", "fill"},
+                                              {"B01", "2026-04-18", "AL", "no standing water", "20", ""},
+                                              {"B02", "2026-04-19", "RW", "standing water", "20", "140"},
+                                              {"B02", "2026-05-19", "ZZ", "standing water", "12", ""},
+                                              {"B01", "2026-05-19", "", "no standing water", "30", ""}}));
+  auto season = read_season(std::move(sheets), test::fixture_today());
+  EXPECT_TRUE(season);
+  Checked both{std::move(season).value(), {}};
+  both.report = check(both.season);
+  return both;
+}
+
+const AskList* list_of(const std::vector<AskList>& lists, std::string_view code) {
+  for (const AskList& list : lists)
+    if (list.code == code)
+      return &list;
+  return nullptr;
+}
+
+TEST(AskList, EveryoneIsAskedAboutTheirOwnRows) {
+  const Checked both = checked();
+  const auto lists = ask_lists(both.season, both.report);
+  ASSERT_GE(lists.size(), 3u);
+  EXPECT_EQ(lists[0].code, "RW") << "in the order of the table of people";
+  EXPECT_EQ(lists[1].code, "AL");
+  EXPECT_EQ(lists.back().code, "") << "last what has no person";
+  ASSERT_NE(list_of(lists, "ZZ"), nullptr) << "a code nobody knows is somebody all the same";
+  for (const Question& question : lists[1].questions) {
+    EXPECT_EQ(question.pool, "B01");
+    EXPECT_EQ(question.day, "2026-04-18");
+  }
+}
+
+TEST(AskList, AnsweredFindingsAndNotesAreNoQuestions) {
+  Checked both = checked();
+  std::size_t questions = 0;
+  for (const AskList& list : ask_lists(both.season, both.report))
+    questions += list.questions.size();
+  EXPECT_EQ(questions, both.report.open_fix + both.report.open_ask);
+  for (Finding& finding : both.report.findings)
+    finding.settled = true;
+  EXPECT_TRUE(ask_lists(both.season, both.report).empty());
+}
+
+TEST(AskList, TheTextSaysPoolDateWhatWasWrittenAndWhatIsDoubtful) {
+  const Checked both = checked();
+  const auto lists = ask_lists(both.season, both.report);
+  const std::string text = ask_text(both.season, *list_of(lists, "RW"));
+  EXPECT_THAT(text, HasSubstr("Hello Rowan West,"));
+  EXPECT_THAT(text, HasSubstr("Pool B02, 2026-04-19, Full: 140"));
+  EXPECT_THAT(text, HasSubstr("Your answer:"));
+  EXPECT_THAT(text, Not(HasSubstr("B01, 2026-04-18")));
+  EXPECT_THAT(ask_text(both.season, lists.back()), HasSubstr("To whoever was there,"));
+}
+
+} // namespace
+} // namespace wetspell
