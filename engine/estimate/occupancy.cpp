@@ -197,14 +197,16 @@ Result<Occupancy> occupancy(std::span<const Looks> pools, double level) {
   result.used = fitted.used;
   result.found_per_look = fitted.found;
   if (!fitted.inside) {
-    // Found so seldom that any number of pools may have been overlooked.
+    // No pool was left without a find, or it was found so seldom that any number may have been overlooked.
     result.used = 1;
     result.found_per_look = count(finds) / count(result.looks);
     result.used_interval = {exact(with, result.pools).low, 1};
     result.found_interval = exact(finds, result.looks);
     result.caution =
-        "found so seldom that it may have been overlooked in every pool: the estimate ends at all "
-        "pools, and its lower end is that of the share found";
+        with == result.pools
+            ? "found in every pool that was looked at: none was overlooked"
+            : "found so seldom that it may have been overlooked in every pool: the estimate ends at "
+              "all pools, and its lower end is that of the share found";
     result.log_likelihood = model.log_likelihood(1, result.found_per_look);
     return result;
   }

@@ -18,6 +18,13 @@ std::vector<Looks> together(std::vector<Looks> one, const std::vector<Looks>& ot
   return one;
 }
 
+TEST(Occupancy, FoundInEveryPoolLeavesNoneOverlooked) {
+  const Occupancy found = value_of(occupancy(alike(40, {3, 2}), 0.95));
+  EXPECT_EQ(found.used, 1);
+  EXPECT_NEAR(found.found_per_look, 2.0 / 3, 1e-12);
+  EXPECT_NE(found.caution.find("found in every pool"), std::string::npos) << found.caution;
+}
+
 TEST(Occupancy, OverlookedPoolsRaiseTheShare) {
   const auto pools = together(together(alike(50, {3, 0}), alike(45, {3, 1})), alike(25, {3, 2}));
   const Occupancy found = value_of(occupancy(pools, 0.95));
