@@ -23,7 +23,7 @@ struct Base {
 
 constexpr std::array bases{
     Base{"area-largest", true}, Base{"deepest", false}, Base{"volume-brim", true},
-    Base{"warmest", false},     Base{"coldest", false},
+    Base{"warmest", false},     Base{"coldest", false}, Base{"wet-days-least", false},
 };
 
 enum Statistic : std::size_t {
@@ -72,7 +72,7 @@ constexpr std::array<StatisticSpec, 10> statistics{{
 
 /// The pools' topics whose figures may be taken together.
 const FigureSpec* pool_entry(std::string_view name) {
-  for (const SummaryTopic& topic : {visit_topic(), size_topic(), basin_topic()})
+  for (const SummaryTopic& topic : {visit_topic(), size_topic(), basin_topic(), wet_spell_topic()})
     for (const FigureSpec& spec : topic.figures)
       if (spec.name == name)
         return &spec;

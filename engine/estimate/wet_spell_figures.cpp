@@ -22,6 +22,7 @@ enum Entry : std::size_t {
   dried,
   wet_days,
   all_wet_days,
+  least_wet_days,
   spell_class,
   filled_again,
   pools_wet,
@@ -35,7 +36,7 @@ constexpr std::string_view turnbull =
     "Turnbull 1976; Wellner and Zhan 1997; Efron 1981 (percentile bootstrap)";
 constexpr std::string_view own_bounds = "common practice, no source";
 
-constexpr std::array<FigureSpec, 12> catalogue{{
+constexpr std::array<FigureSpec, 13> catalogue{{
     {"water-course", "Water over the season", Figured::words,
      "What the visits saw of the water: filled, dried, filled again. n: days with a visit that says wet or "
      "dry.",
@@ -57,6 +58,11 @@ constexpr std::array<FigureSpec, 12> catalogue{{
      own_bounds},
     {"wet-days-all", "Days wet, all spells", Figured::days,
      "The same for all wet spells of the season together. n: days with a visit that says wet or dry.",
+     own_bounds},
+    {"wet-days-least", "Days wet at least", Figured::days,
+     "The lower bound of the days wet in all spells, as a number to sort by and to take together over pools: "
+     "the "
+     "pool held water for so long or longer. n: days with a visit that says wet or dry.",
      own_bounds},
     {"wet-class", "Wet spell class", Figured::words,
      "Class of the first wet spell by the table of wet spell classes: one class when both bounds fall into "
@@ -142,7 +148,8 @@ void of_pool(const SummaryRun& run, const PoolHistory& pool, PoolSummary& summar
   const PoolWater water = water_of(pool.visits);
   auto& figures = summary.figures;
   const auto none = [&](std::string why) {
-    for (const Entry entry : {filled, dried, wet_days, all_wet_days, spell_class, filled_again})
+    for (const Entry entry :
+         {filled, dried, wet_days, all_wet_days, least_wet_days, spell_class, filled_again})
       figures.push_back(cannot_say(catalogue[entry], why, water.days));
   };
   if (water.days == 0) {
@@ -166,6 +173,7 @@ void of_pool(const SummaryRun& run, const PoolHistory& pool, PoolSummary& summar
   figures.push_back(bounds(wet_days, days.least, days.most, water));
   const DaysBetween all = days_wet(water.spells);
   figures.push_back(bounds(all_wet_days, all.least, all.most, water));
+  figures.push_back(plain_figure(catalogue[least_wet_days], all.least, water.days));
   Figure classed = cannot_say(catalogue[spell_class], "no class holds it", water.days);
   classed.words = class_of(run.season().spell_classes, days);
   if (!classed.words.empty())

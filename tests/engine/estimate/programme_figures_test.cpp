@@ -58,6 +58,8 @@ TEST(ProgrammeFigures, DescribeAllPoolsAndEachGroup) {
   EXPECT_NEAR(value(all, "area-largest-mean"), 9100.0 / 6 * circle, 1e-9);
   EXPECT_NEAR(value(all, "area-largest-median"), 1250 * circle, 1e-9);
   EXPECT_NEAR(value(all, "area-largest-total"), 9100 * circle, 1e-9);
+  EXPECT_EQ(value(all, "wet-days-least-pools"), 6);
+  EXPECT_EQ(value(all, "wet-days-least-largest"), 0) << "one wet visit is no day for certain";
   EXPECT_EQ(value(all, "area-largest-pools", "Town"), 3);
   EXPECT_NEAR(value(all, "area-largest-total", "Town"), 1400 * circle, 1e-9);
   EXPECT_NEAR(value(all, "area-largest-total", "Mill Trust"), 7700 * circle, 1e-9);

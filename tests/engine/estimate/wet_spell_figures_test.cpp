@@ -70,6 +70,7 @@ TEST(WetSpellFigures, EverySpellCountsInTheirSum) {
             "filled, dried, filled again, dried again (n 6)");
   EXPECT_EQ(pool_figure(season, summary, 0, "wet-days"), "0 to 20 days (n 6)");
   EXPECT_EQ(pool_figure(season, summary, 0, "wet-days-all"), "10 to 51 days (n 6)");
+  EXPECT_EQ(pool_figure(season, summary, 0, "wet-days-least"), "10 days (n 6)");
   EXPECT_EQ(pool_figure(season, summary, 0, "filled-again"), "1 (n 6)");
 }
 
