@@ -1,7 +1,5 @@
 #include "summary/programme_content.hpp"
 
-#include "estimate/pool_groups.hpp"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -74,10 +72,7 @@ std::vector<std::string> openingWords(const SeasonHistory& history, const Season
   words.push_back(
       "From and to: the interval at the level beside it. n: the readings, visits or pools behind the "
       "figure. The charts stand to the right.");
-  for (const std::string& heading : pool_groups(season, season.settings.group_by).not_found)
-    words.push_back("The pools have no column '" + heading + "' to be grouped by (see the settings).");
-  for (const std::string& remark : season.remarks)
-    words.push_back("Not read: " + remark);
+  words.insert(words.end(), summary.remarks.begin(), summary.remarks.end());
   return words;
 }
 

@@ -89,6 +89,9 @@ Result<Summarised> summarised(Source source, const Asked& asked) {
   if (!asked.out.empty())
     if (auto stored = store(*all.season, all.summary, source.file, asked); !stored)
       return stored.error();
+  if (asked.format == "csv")
+    for (const std::string& remark : all.summary.remarks)
+      fmt::print(stderr, "{}: {}\n", source.file, remark);
   all.text = rendered(*all.season, all.summary, source.file, asked.format);
   return all;
 }

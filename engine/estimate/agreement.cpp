@@ -132,6 +132,8 @@ Result<Differences> differences(std::span<const double> first, std::span<const d
   const Moments& all = of_apart.value();
   const double mean = all.mean;
   const double spread = normal_factor(level) * all.deviation;
+  // Student's for the mean of n and one more: a half-width of the mean grown by the root of n + 1.
+  const double reach = half.value() * std::sqrt(static_cast<double>(all.n) + 1);
   // Lin's with moments over n: twice the covariance is the sum of the variances less that of the differences.
   const auto square = [](double value) { return value * value; };
   const double n = static_cast<double>(all.n);
@@ -144,6 +146,7 @@ Result<Differences> differences(std::span<const double> first, std::span<const d
                      .deviation = all.deviation,
                      .mean_interval = {mean - half.value(), mean + half.value()},
                      .limits = {mean - spread, mean + spread},
+                     .next = {mean - reach, mean + reach},
                      .concordance = variances > 0 ? (variances - of_differences) / below
                                                   : std::numeric_limits<double>::quiet_NaN()};
 }

@@ -39,6 +39,7 @@ struct Differences {
   double deviation = 0;   ///< n - 1
   Interval mean_interval; ///< Student's t
   Interval limits;        ///< mean minus and plus 1.96 deviations for 0.95: not 2, and no t
+  Interval next;          ///< holds a new difference with the level's chance, however few pairs (normal)
   double concordance = 0; ///< Lin (1989), with moments over n; NaN when neither person's values vary
 };
 

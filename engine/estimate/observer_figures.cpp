@@ -45,9 +45,9 @@ constexpr std::array<FigureSpec, 15> catalogue{{
     {"depth-difference", "Difference of depths", Figured::depth,
      "Mean of the first person's depth less the second's, with Student's interval. n: pairs.", altman},
     {"depth-limits", "Depths differ from and to", Figured::depth,
-     "Limits of agreement: mean difference minus and plus 1.96 standard deviations (for 95 per cent), "
-     "between "
-     "which nineteen in twenty differences are to be expected. n: pairs.",
+     "Limits of agreement, between which nineteen in twenty new differences are to be expected (for 95 per "
+     "cent): mean difference minus and plus Student's t times the standard deviation times √(1 + 1/n), which "
+     "is 1.96 standard deviations for many pairs. n: pairs.",
      altman},
     {"depth-drift", "Drift in depths", Figured::depth,
      "How much one person's depths moved against those of others from the first to the last day on which "
@@ -188,7 +188,7 @@ void say_numbers(People& people, const About& about, const Numbers& kind) {
   }
   people.add(spanned(kind.difference, found.value().mean, found.value().mean_interval, n, people.level()),
              about.of);
-  people.add(spanned(kind.limits, {}, found.value().limits, n, people.level()), about.of);
+  people.add(spanned(kind.limits, {}, found.value().next, n, people.level()), about.of);
 }
 
 /// Readings in classes.

@@ -50,12 +50,22 @@ struct SpeciesCount {
   double highest = 0;
 };
 
+/// The mean of a month's readings at one pool, SI.
+struct MonthMean {
+  std::uint32_t pool = 0; ///< index into Season::pools
+  unsigned month = 0;     ///< 1 to 12
+  const FigureSpec* spec = nullptr;
+  double value = 0;
+};
+
 struct SeasonSummary {
   std::vector<PoolSummary> pools; ///< one a pool of the season, in its order
   std::vector<ProgrammeFigure> programme;
   std::vector<CurvePoint> still_wet;
   std::vector<SpeciesCount> species;
+  std::vector<MonthMean> months; ///< for trends over several seasons
   std::vector<LeftOut> left_out;
+  std::vector<std::string> remarks; ///< what of the season could not be read, in sentences
   bool cancelled = false;
 };
 
@@ -84,6 +94,7 @@ SummaryTopic drying_topic();    ///< when the pool will be dry
 SummaryTopic wet_spell_topic(); ///< how long pools held water
 SummaryTopic animal_topic();    ///< what bred and how many
 SummaryTopic observer_topic();  ///< how far two people agree
+SummaryTopic month_topic();     ///< means of the months, for trends over several seasons
 SummaryTopic programme_topic(); ///< smallest, quartiles, mean, largest, total of the pools' figures, by group
 
 SeasonSummary summarise(const Season& season, const CheckReport& report, const SummaryOptions& options = {});

@@ -94,6 +94,8 @@ std::string summary_text(const Season& season, const SeasonSummary& summary, std
   std::string out =
       fmt::format("{}: {}, {}; {} left out.\n", file, counted(summary.pools.size(), "pool"),
                   counted(season.visits.size(), "visit"), counted(summary.left_out.size(), "reading"));
+  for (const std::string& remark : summary.remarks)
+    out += remark + "\n";
   std::string heading = "-";
   for (const ProgrammeFigure& each : summary.programme) {
     if (const std::string group = group_of(each); group != heading) {
@@ -156,7 +158,8 @@ std::string summary_json(const Season& season, const SeasonSummary& summary, std
   const json whole{{"file", file},
                    {"pools", std::move(pools)},
                    {"programme", std::move(programme)},
-                   {"left_out", std::move(left_out)}};
+                   {"left_out", std::move(left_out)},
+                   {"remarks", summary.remarks}};
   return whole.dump(2, ' ', false, json::error_handler_t::replace) + "\n";
 }
 

@@ -17,7 +17,8 @@ std::string summary_csv(const Season& season, const SeasonSummary& summary);
 
 /// {"file", "pools": [{"pool", "figures": [{"name", "value", "unit", "low", "high", "level", "n", "note"}]}],
 /// "programme": [figures as above, with "group"], "left_out": [{"sheet", "row", "column", "field", "pool",
-/// "value", "why"}]}. Values in the workbook's units; days as ISO 8601 dates; null for what is not known.
+/// "value", "why"}], "remarks": [...]}. Values in the workbook's units; days as ISO 8601 dates; null for what
+/// is not known.
 std::string summary_json(const Season& season, const SeasonSummary& summary, std::string_view file);
 
 } // namespace wetspell

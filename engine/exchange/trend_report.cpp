@@ -22,6 +22,14 @@ std::string name_of(const Trend& trend, std::string_view name) {
   return trend.of.empty() ? std::string(name) : fmt::format("{}: {}", name, trend.of);
 }
 
+/// What stands above the trends of one pool, of one group, or of all pools.
+std::string heading_of(const Trend& trend) {
+  if (!trend.pool.empty())
+    return "Pool " + trend.pool;
+  return trend.compared == Comparison::years ? group_of(trend)
+                                             : fmt::format("All pools, {}", in_words(trend.compared));
+}
+
 /// A change a year in the unit that is shown.
 std::optional<double> change(const Trend& trend, const std::optional<double>& si, const Settings& settings) {
   return si ? std::optional(shown(*si, change_of(trend.spec->figured), settings)) : std::nullopt;
@@ -58,7 +66,7 @@ std::string trends_text(std::span<const Trend> trends, std::size_t seasons, cons
            fmt::format("  No figure has a value in {} of them: no trend can be looked for.\n", fewest_years);
   std::string heading;
   for (const Trend& trend : trends) {
-    const std::string now = trend.pool.empty() ? group_of(trend) : "Pool " + trend.pool;
+    const std::string now = heading_of(trend);
     if (now != heading)
       out += fmt::format("\n{}\n", now);
     heading = now;
@@ -69,7 +77,7 @@ std::string trends_text(std::span<const Trend> trends, std::size_t seasons, cons
 
 std::string trends_csv(std::span<const Trend> trends, const Settings& settings) {
   constexpr std::array columns{"Pool", "Group", "Name", "Figure", "Change a year", "Unit",
-                               "From", "To",    "p",    "Years",  "Note"};
+                               "From", "To",    "p",    "Years",  "Note",          "Comparison"};
   Table table(Place{"trends", 1, 0}, trends.size() + 1, columns.size());
   for (std::size_t c = 0; c < columns.size(); ++c)
     table.at(0, c) = Cell::of_text(columns[c]);
@@ -85,8 +93,9 @@ std::string trends_csv(std::span<const Trend> trends, const Settings& settings) 
                            cell(slope.low),
                            cell(slope.high),
                            cell(slope.p),
-                           Cell::of_number(static_cast<double>(trend.values.x.size())),
-                           Cell::of_text(trend.note)};
+                           Cell::of_number(static_cast<double>(trend.years)),
+                           Cell::of_text(trend.note),
+                           Cell::of_text(std::string(in_words(trend.compared)))};
     for (std::size_t c = 0; c < cells.size(); ++c)
       table.at(i + 1, c) = cells[c];
   }
@@ -97,20 +106,28 @@ std::string trends_json(std::span<const Trend> trends, const Settings& settings)
   json all = json::array();
   for (const Trend& trend : trends) {
     const Slope slope = slope_of(trend, settings);
-    json values = json::array();
-    for (const double si : trend.values.y)
-      values.push_back(trend.spec->figured == Figured::date ? si : shown(si, trend.spec->figured, settings));
+    json years = nullptr;
+    json values = nullptr;
+    if (trend.compared == Comparison::years) {
+      years = trend.series.front().x;
+      values = json::array();
+      for (const double si : trend.series.front().y)
+        values.push_back(trend.spec->figured == Figured::date ? si
+                                                              : shown(si, trend.spec->figured, settings));
+    }
     all.push_back({{"pool", trend.pool.empty() ? json(nullptr) : json(trend.pool)},
                    {"group", trend.column.empty() ? json(nullptr) : json(group_of(trend))},
                    {"name", name_of(trend, trend.spec->name)},
                    {"unit", shown_unit(change_of(trend.spec->figured), settings)},
-                   {"years", trend.values.x},
+                   {"compared", in_words(trend.compared)},
+                   {"series", trend.series.size()},
+                   {"years", std::move(years)},
                    {"values", std::move(values)},
                    {"slope", number(slope.slope)},
                    {"low", number(slope.low)},
                    {"high", number(slope.high)},
                    {"p", number(slope.p)},
-                   {"n", trend.values.x.size()},
+                   {"n", trend.kendall ? trend.kendall->n : 0},
                    {"note", trend.note}});
   }
   return json{{"trends", std::move(all)}}.dump(2, ' ', false, json::error_handler_t::replace) + "\n";

@@ -16,12 +16,76 @@ int sign_of(double difference) {
   return difference > 0 ? 1 : difference < 0 ? -1 : 0;
 }
 
-/// s, its variance, and the pairs of equal y.
-struct Counted {
-  std::int64_t s = 0;
+/// The variance of s with ties, and the pairs of equal values.
+struct Alone {
   double variance = 0;
-  double pairs = 0;
   double tied_pairs = 0;
+};
+
+Alone variance_alone(std::span<const double> y) {
+  const auto spread = [](double t) { return t * (t - 1) * (2 * t + 5); };
+  double variance = spread(static_cast<double>(y.size()));
+  std::map<double, double> equal;
+  for (const double value : y) {
+    equal[value] += 1;
+  }
+  Alone found;
+  for (const auto& [value, t] : equal) {
+    variance -= spread(t);
+    found.tied_pairs += t * (t - 1) / 2;
+  }
+  found.variance = variance / 18;
+  return found;
+}
+
+/// Covariances of all pairs of series and all variances at once. Of two series it is
+/// (K + 4 sum R R' - n (n1 + 1) (n2 + 1)) / 3 over the n times, with K the sum over pairs of times of the
+/// product of the two signs and R the middle ranks, (n1 + 1) / 2 where a series has no value; sums over all
+/// series can be taken before the products.
+double variance_with_covariances(std::span<const Series> seasons) {
+  std::vector<double> times;
+  for (const Series& season : seasons) {
+    times.insert(times.end(), season.x.begin(), season.x.end());
+  }
+  std::ranges::sort(times);
+  times.erase(std::ranges::unique(times).begin(), times.end());
+  const std::size_t n = times.size();
+  std::vector<double> signs(n * n, 0);
+  std::vector<double> ranks(n, 0);
+  double places = 0; // sum of n1 + 1
+  std::vector<std::size_t> at;
+  for (const Series& season : seasons) {
+    at.clear();
+    for (const double x : season.x) {
+      at.push_back(static_cast<std::size_t>(std::ranges::lower_bound(times, x) - times.begin()));
+    }
+    const double middle = (static_cast<double>(season.x.size()) + 1) / 2;
+    places += 2 * middle;
+    for (double& rank : ranks) {
+      rank += middle;
+    }
+    for (std::size_t i = 0; i < at.size(); ++i) {
+      for (std::size_t j = 0; j < at.size(); ++j) {
+        const int sign = sign_of(season.y[i] - season.y[j]);
+        signs[at[i] * n + at[j]] += sign;
+        ranks[at[i]] += sign / 2.0;
+      }
+    }
+  }
+  double sum = 0;
+  for (std::size_t i = 0; i < n; ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      sum += signs[i * n + j] * signs[i * n + j];
+    }
+    sum += 4 * ranks[i] * ranks[i];
+  }
+  return (sum - static_cast<double>(n) * places * places) / 3;
+}
+
+/// s, its variance, and the pairs of equal y.
+struct Counted : Alone {
+  std::int64_t s = 0;
+  double pairs = 0;
 };
 
 Result<Counted> count(const Series& series) {
@@ -43,18 +107,8 @@ Result<Counted> count(const Series& series) {
       found.s += static_cast<long>(across) * sign_of(series.y[i] - series.y[j]);
     }
   }
-  const auto spread = [](double t) { return t * (t - 1) * (2 * t + 5); };
+  static_cast<Alone&>(found) = variance_alone(series.y);
   const auto n = static_cast<double>(size);
-  double variance = spread(n);
-  std::map<double, double> equal;
-  for (const double value : series.y) {
-    equal[value] += 1;
-  }
-  for (const auto& [value, t] : equal) {
-    variance -= spread(t);
-    found.tied_pairs += t * (t - 1) / 2;
-  }
-  found.variance = variance / 18;
   found.pairs = n * (n - 1) / 2;
   return found;
 }
@@ -122,7 +176,18 @@ Result<Kendall> mann_kendall(const Series& series) {
   return found;
 }
 
-Result<Kendall> seasonal_kendall(std::span<const Series> seasons) {
+double variance_of_sum(std::span<const Series> seasons, Together together) {
+  if (together == Together::dependent) {
+    return variance_with_covariances(seasons);
+  }
+  double sum = 0;
+  for (const Series& season : seasons) {
+    sum += variance_alone(season.y).variance;
+  }
+  return sum;
+}
+
+Result<Kendall> seasonal_kendall(std::span<const Series> seasons, Together together) {
   Kendall found;
   double pairs = 0;
   double tied = 0;
@@ -133,13 +198,13 @@ Result<Kendall> seasonal_kendall(std::span<const Series> seasons) {
     }
     found.n += season.x.size();
     found.s += counted.value().s;
-    found.variance += counted.value().variance;
     pairs += counted.value().pairs;
     tied += counted.value().tied_pairs;
   }
   if (pairs == 0) {
     return not_enough("There is no season to work with.");
   }
+  found.variance = variance_of_sum(seasons, together);
   judge(found);
   correlate(found, pairs, tied);
   return found;

@@ -34,9 +34,18 @@ inline constexpr std::size_t exact_kendall_most = 40;
 /// least_squares does, and times that stand twice (bad_argument).
 Result<Kendall> mann_kendall(const Series& series);
 
-/// The seasonal test (Hirsch, Slack and Smith 1982): each season's s and variance added up, seasons taken as
-/// independent; always normal. `n` counts all values.
-Result<Kendall> seasonal_kendall(std::span<const Series> seasons);
+/// What the values of several series at one time have to do with each other: nothing, or what their ranks
+/// show (a dry year is dry in every month and in every pool).
+enum class Together : std::uint8_t { independent, dependent };
+
+/// The variance of the sum of several series' s when none has a trend, with ties taken into account.
+/// Dependent: with the covariances that the ranks show (Dietz and Killeen 1981; Hirsch and Slack 1984); a
+/// series may lack some of the times.
+double variance_of_sum(std::span<const Series> seasons, Together together);
+
+/// The seasonal test (Hirsch, Slack and Smith 1982): each season's s and variance added up, with the
+/// covariances of Hirsch and Slack (1984) for dependent ones; always normal. `n` counts all values.
+Result<Kendall> seasonal_kendall(std::span<const Series> seasons, Together together = Together::independent);
 
 /// The chance that n values without ties in random order give an s of at least `s`.
 double kendall_upper_tail(std::size_t n, std::int64_t s);

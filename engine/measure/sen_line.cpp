@@ -103,24 +103,21 @@ Result<SenLine> theil_sen(std::span<const double> x, std::span<const double> y, 
   return line;
 }
 
-Result<SenLine> seasonal_sen(std::span<const Series> seasons, double level) {
+Result<SenLine> seasonal_sen(std::span<const Series> seasons, double level, Together together) {
   if (auto problem = unusable_level(level)) {
     return *std::move(problem);
   }
-  std::vector<double> slopes;
-  double variance = 0;
-  std::size_t n = 0;
-  for (const Series& season : seasons) {
-    if (auto problem = unusable_points(season.x, season.y)) {
-      return *std::move(problem);
-    }
-    add_slopes(season.x, season.y, slopes);
-    variance += variance_of_s(season.x, season.y);
-    n += season.x.size();
+  const auto kendall = seasonal_kendall(seasons, together);
+  if (!kendall) {
+    return kendall.error();
   }
-  auto line = from_slopes(std::move(slopes), variance, level);
+  std::vector<double> slopes;
+  for (const Series& season : seasons) {
+    add_slopes(season.x, season.y, slopes);
+  }
+  auto line = from_slopes(std::move(slopes), kendall.value().variance, level);
   if (line) {
-    line.value().n = n;
+    line.value().n = kendall.value().n;
   }
   return line;
 }

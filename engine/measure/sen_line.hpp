@@ -25,6 +25,8 @@ struct SenLine {
 Result<SenLine> theil_sen(std::span<const double> x, std::span<const double> y, double level);
 
 /// The same with slopes within each season only; the intercepts are 0, since every season has its own.
-Result<SenLine> seasonal_sen(std::span<const Series> seasons, double level);
+/// Refuses times that stand twice in a season as well (bad_argument).
+Result<SenLine> seasonal_sen(std::span<const Series> seasons, double level,
+                             Together together = Together::independent);
 
 } // namespace wetspell

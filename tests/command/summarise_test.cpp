@@ -81,7 +81,7 @@ TEST(SummariseCommand, ThreeSeasonsGiveTrends) {
   ASSERT_EQ(all.size(), 4u);
   const json* found = nullptr;
   for (const json& trend : all[3]["trends"])
-    if (trend["name"] == "deepest" && trend["pool"] == "P1")
+    if (trend["name"] == "deepest" && trend["pool"] == "P1" && trend["compared"] == "year by year")
       found = &trend;
   ASSERT_NE(found, nullptr) << said.out;
   EXPECT_NEAR((*found)["slope"].get<double>(), 2, 1e-9) << "inches a year";
@@ -90,6 +90,21 @@ TEST(SummariseCommand, ThreeSeasonsGiveTrends) {
   EXPECT_NE((*found)["note"].get<std::string>().find("with 3 years"), std::string::npos);
   for (const char* ending : {"txt", "csv", "json"})
     EXPECT_FALSE(text_of(folder / ("out/trends." + std::string(ending))).empty()) << ending;
+}
+
+TEST(SummariseCommand, GroupsThatAreNotThereAreTold) {
+  const Folder folder;
+  std::filesystem::create_directory(folder / "season");
+  write(folder / "season/visits.csv", "Pool,Date,Person,Water,Depth\nP1,2026-04-10,RW,standing water,20\n");
+  write(folder / "season/pools.csv", "Pool,Owner\nP1,Town\n");
+  const std::string season = (folder / "season").string();
+  const std::string told = "The pools' table has no column 'County' to group the figures by.";
+  const Said text = run({"summarise", season, "--by", "Owner, County"});
+  EXPECT_NE(text.out.find(told), std::string::npos) << text.out;
+  const Said csv = run({"summarise", season, "--by", "Owner, County", "--format", "csv"});
+  EXPECT_NE(csv.err.find(told), std::string::npos) << csv.err;
+  const Said as_json = run({"summarise", season, "--by", "County", "--format", "json"});
+  EXPECT_EQ(json::parse(as_json.out)["remarks"], json({told}));
 }
 
 TEST(PoolCommand, WantsAWorkbookAndACode) {

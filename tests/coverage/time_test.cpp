@@ -1,9 +1,10 @@
-// Coverage of the intervals of the day by which half were dry, of Kaplan and Meier's shares, and of limits of
-// agreement.
+// Coverage of the intervals of the day by which half were dry, of Kaplan and Meier's shares, of two people's
+// differences, and of trends.
 #include "coverage/simulated.hpp"
 #include "estimate/agreement.hpp"
 #include "estimate/event_curve.hpp"
 #include "estimate/kaplan_meier.hpp"
+#include "measure/sen_line.hpp"
 
 #include <fmt/format.h>
 
@@ -69,27 +70,57 @@ TEST(Coverage, KaplanAndMeiersShares) {
   held.expect("log_log");
 }
 
-TEST(Coverage, LimitsOfAgreement) {
-  for (const auto& [pairs, low, high] : {std::tuple{10, 0.89, 0.93}, std::tuple{40, 0.935, 0.955}}) {
+TEST(Coverage, DifferencesBetweenTwoPeople) {
+  for (const int pairs : {5, 10, 40}) {
     Chance chance(20260405);
-    double held = 0, mean_held = 0;
-    constexpr int seasons = 4000;
-    for (int i = 0; i < seasons; ++i) {
+    Held next, mean;
+    for (int i = 0; i < 4000; ++i) {
       std::vector<double> first, second;
       for (int pair = 0; pair < pairs; ++pair) {
         first.push_back(chance.normal(3, 1));
         second.push_back(chance.normal(2.5, 1));
       }
       const Differences found = differences(first, second, 0.95).value();
-      const double next = chance.normal(3, 1) - chance.normal(2.5, 1);
-      held += found.limits.low <= next && next <= found.limits.high;
-      mean_held += found.mean_interval.low <= 0.5 && 0.5 <= found.mean_interval.high;
+      next.count(found.next, chance.normal(3, 1) - chance.normal(2.5, 1));
+      mean.count(found.mean_interval, 0.5);
     }
-    RecordProperty(fmt::format("next_difference_of_{}_per_thousand", pairs),
-                   static_cast<int>(1000 * held / seasons));
-    EXPECT_GE(held / seasons, low) << pairs;
-    EXPECT_LE(held / seasons, high) << pairs;
-    EXPECT_NEAR(mean_held / seasons, 0.95, 0.012);
+    next.expect(fmt::format("next_difference_of_{}", pairs));
+    mean.expect(fmt::format("mean_difference_of_{}", pairs));
+  }
+}
+
+/// Pools that share the weather of a year: a test that takes them for independent sees a trend far too often.
+TEST(Coverage, TrendOverPoolsThatShareTheWeather) {
+  constexpr int years = 12, pools = 20, programmes = 1500;
+  for (const double slope : {0.0, 0.2}) {
+    Chance chance(20260406);
+    int found = 0, found_as_if_independent = 0;
+    Held held;
+    for (int i = 0; i < programmes; ++i) {
+      std::vector<Series> all(pools);
+      for (int year = 0; year < years; ++year) {
+        const double weather = chance.normal(0, 1);
+        for (Series& pool : all) {
+          if (chance.happens(0.1))
+            continue; // not visited
+          pool.x.push_back(year);
+          pool.y.push_back(slope * year + weather + chance.normal(0, 1));
+        }
+      }
+      found += seasonal_kendall(all, Together::dependent).value().p <= 0.05;
+      found_as_if_independent += seasonal_kendall(all).value().p <= 0.05;
+      const SenLine line = seasonal_sen(all, 0.95, Together::dependent).value();
+      held.count({line.low.value(), line.high.value()}, slope);
+    }
+    const auto share = [](int some) { return static_cast<double>(some) / programmes; };
+    RecordProperty(fmt::format("found_with_slope_{}_per_thousand", slope),
+                   static_cast<int>(1000 * share(found)));
+    if (slope == 0) {
+      EXPECT_GE(share(found), 0.02);
+      EXPECT_LE(share(found), 0.07);
+      EXPECT_GE(share(found_as_if_independent), 0.3);
+    }
+    held.expect(fmt::format("slope_{}", slope));
   }
 }
 

@@ -1,6 +1,6 @@
-// The pools' figures taken together, and over the years.
+// The pools' figures taken together.
 #include "engine/check/fixture.hpp"
-#include "estimate/trend_figures.hpp"
+#include "estimate/summary.hpp"
 
 #include <gtest/gtest.h>
 
@@ -79,45 +79,6 @@ TEST(ProgrammeFigures, NoPoolWithAFigureIsCountedAsNone) {
   const Looked looked = season_of({"10", "20"});
   EXPECT_EQ(value(looked.summary, "warmest-pools"), 0);
   EXPECT_EQ(find(looked.summary, "warmest-mean"), nullptr);
-}
-
-TEST(Trends, ThreeSeasonsSayHowLittleTheyCan) {
-  const Looked first = season_of({"10", "20"}, "2024");
-  const Looked second = season_of({"12", "20"}, "2025");
-  const Looked third = season_of({"15", "20"}, "2026");
-  const std::vector<SeasonOfYear> seasons{{2026, &third.season, &third.summary},
-                                          {2024, &first.season, &first.summary},
-                                          {2025, &second.season, &second.summary}};
-  const auto all = trends(seasons);
-  const auto of = [&](const std::string& pool, std::string_view name) -> const Trend& {
-    const auto found =
-        std::ranges::find_if(all, [&](const Trend& t) { return t.pool == pool && t.spec->name == name; });
-    EXPECT_NE(found, all.end()) << name;
-    return *found;
-  };
-  const Trend& grows = of("B1", "length-largest");
-  EXPECT_EQ(grows.values.x, (std::vector<double>{2024, 2025, 2026}));
-  EXPECT_NEAR(grows.sen->slope, 2.5 * 0.3048, 1e-12);
-  EXPECT_NEAR(grows.kendall->p, 1.0 / 3, 1e-12);
-  EXPECT_EQ(in_words(grows, third.season.settings),
-            "rises by 2.5 ft a year (3 years, p = 0.33): no trend shown; with 3 years even a steady rise or "
-            "fall has p = 0.33; it takes 5 to show a trend");
-  EXPECT_EQ(of("B2", "length-largest").sen->slope, 0);
-}
-
-TEST(Trends, DatesAreDaysOfTheirYear) {
-  const Looked first = season_of({"10"}, "2023");
-  const Looked second = season_of({"10"}, "2024"); // a leap year: 4 April is one day later
-  const Looked third = season_of({"10"}, "2025");
-  const std::vector<SeasonOfYear> seasons{{2023, &first.season, &first.summary},
-                                          {2024, &second.season, &second.summary},
-                                          {2025, &third.season, &third.summary}};
-  for (const Trend& trend : trends(seasons)) {
-    if (trend.spec->name == "first-visit") {
-      EXPECT_EQ(trend.values.y, (std::vector<double>{93, 94, 93}));
-    }
-  }
-  EXPECT_TRUE(trends(std::vector<SeasonOfYear>(seasons.begin(), seasons.begin() + 2)).empty());
 }
 
 } // namespace

@@ -45,6 +45,34 @@ TEST(Kendall, Refuses) {
   EXPECT_EQ(seasonal_kendall({}).error().kind, ProblemKind::not_enough);
 }
 
+TEST(SeasonalKendall, CovariancesOfOneSeriesAreItsVariance) {
+  const std::vector<Series> tied{{{1, 2, 3, 4, 5, 6}, {3, 1, 3, 3, 7, 1}}};
+  EXPECT_NEAR(variance_of_sum(tied, Together::dependent), variance_of_sum(tied, Together::independent),
+              1e-12);
+  EXPECT_NEAR(variance_of_sum(tied, Together::dependent), value_of(mann_kendall(tied[0])).variance, 1e-12);
+}
+
+TEST(SeasonalKendall, TheSameSeriesTwiceSaysNothingNew) {
+  const Series series{{2020, 2021, 2022, 2023, 2024}, {4, 9, 6, 8, 12}};
+  const std::vector<Series> twice{series, series};
+  const double once = value_of(mann_kendall(series)).variance;
+  EXPECT_NEAR(variance_of_sum(twice, Together::dependent), 4 * once,
+              1e-12); // twice the sum, four times the variance
+  EXPECT_NEAR(variance_of_sum(twice, Together::independent), 2 * once, 1e-12);
+}
+
+TEST(SeasonalKendall, AgainstItsMirrorNothingIsLeft) {
+  const std::vector<Series> mirrored{{{1, 2, 3, 4}, {4, 9, 6, 8}}, {{1, 2, 3, 4}, {-4, -9, -6, -8}}};
+  EXPECT_NEAR(variance_of_sum(mirrored, Together::dependent), 0, 1e-12);
+  EXPECT_EQ(value_of(seasonal_kendall(mirrored, Together::dependent)).p, 1);
+}
+
+TEST(SeasonalKendall, SeriesThatShareNoTimeAreIndependent) {
+  const std::vector<Series> apart{{{1, 2, 3, 4}, {4, 9, 6, 8}}, {{5, 6, 7}, {1, 2, 3}}};
+  EXPECT_NEAR(variance_of_sum(apart, Together::dependent), variance_of_sum(apart, Together::independent),
+              1e-12);
+}
+
 TEST(SenLine, OneWildValueDoesNotMoveIt) {
   const std::vector<double> x{1, 2, 3, 4, 5, 6, 7};
   const auto clean = value_of(theil_sen(x, std::vector<double>{2, 4, 6, 8, 10, 12, 14}, 0.95));
