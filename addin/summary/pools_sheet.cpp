@@ -191,6 +191,7 @@ void putLinks(const Corner& corner, const Season& season, const std::vector<Line
 void setWidths(const SheetDocument& document, const Corner& corner, const std::vector<FigureColumn>& columns,
                const Table& cells) {
   constexpr sal_Int32 forCode = 1900, forName = 4200, forRows = 2500, forNumber = 2300, forWords = 5600;
+  constexpr sal_Int32 forUnit = 2200; // "in words" and the button of the filter
   setWidth(corner.at(0, code), forCode);
   setWidth(corner.at(0, name), forName);
   setWidth(corner.at(0, rows), forRows);
@@ -204,7 +205,7 @@ void setWidths(const SheetDocument& document, const Corner& corner, const std::v
       std::size_t longest = columns[c].title.size() - std::min(columns[c].title.size(), over_number);
       for (std::size_t row = first_row; row < cells.rows(); ++row)
         longest = std::max(longest, cells.at(row, at + 1).text.size());
-      setWidth(corner.at(0, at + 1), widthFor(longest, 2 * forNumber / 3, 2 * forWords));
+      setWidth(corner.at(0, at + 1), widthFor(longest, forUnit, 2 * forWords));
     }
   }
 }

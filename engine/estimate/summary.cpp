@@ -4,14 +4,15 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 
 namespace wetspell {
 
 std::span<const SummaryTopic> topics() {
-  static const std::array all{visit_topic(),    size_topic(),      basin_topic(),
-                              drying_topic(),   wet_spell_topic(), animal_topic(),
-                              observer_topic(), month_topic(),     programme_topic()};
+  static const std::array all{visit_topic(),  size_topic(),      basin_topic(),
+                              drying_topic(), programme_topic(), wet_spell_topic(),
+                              animal_topic(), observer_topic(),  month_topic()};
   return all;
 }
 
@@ -56,6 +57,8 @@ SeasonSummary summarise(const Season& season, const CheckReport& report, const S
     if (!goes_on(0.5 + 0.5 * ++done / static_cast<double>(topics().size())))
       return summary;
   }
+  // All pools first, then group by group.
+  std::ranges::stable_partition(summary.programme, &std::string::empty, &ProgrammeFigure::column);
   return summary;
 }
 

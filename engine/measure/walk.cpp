@@ -1,6 +1,7 @@
 #include "measure/walk.hpp"
 
 #include "measure/careful_sum.hpp"
+#include "measure/geodesic.hpp"
 #include "measure/refuse.hpp"
 
 #include <algorithm>
@@ -13,99 +14,10 @@ namespace wetspell {
 
 namespace {
 
-// WGS 84: its two defining constants, and what follows from them.
-constexpr double equatorial = 6378137;
-constexpr double flattening = 1 / 298.257223563;
-constexpr double polar = equatorial * (1 - flattening);
-constexpr double e2 = flattening * (2 - flattening);
-
-constexpr double radian = std::numbers::pi / 180;
-constexpr double longest_piece = 1000;      // m, over which a stretch is halved
 constexpr double longest_stretch = 500'000; // m
 
-struct Point {
-  double x = 0, y = 0, z = 0;
-};
-
-Point operator+(const Point& a, const Point& b) {
-  return {a.x + b.x, a.y + b.y, a.z + b.z};
-}
-Point operator-(const Point& a, const Point& b) {
-  return {a.x - b.x, a.y - b.y, a.z - b.z};
-}
-Point operator*(double k, const Point& a) {
-  return {k * a.x, k * a.y, k * a.z};
-}
-double size(const Point& a) {
-  return std::sqrt(a.x * a.x + a.y * a.y + a.z * a.z);
-}
-
-/// On the ellipsoid: the angle of its normal and the one around the axis, in radians, and the place in space.
-struct Place {
-  double latitude = 0, longitude = 0;
-  Point at;
-};
-
-Place place(double latitude, double longitude) {
-  const double sine = std::sin(latitude);
-  const double radius = equatorial / std::sqrt(1 - e2 * sine * sine);
-  const double across = radius * std::cos(latitude);
-  return {latitude,
-          longitude,
-          {across * std::cos(longitude), across * std::sin(longitude), radius * (1 - e2) * sine}};
-}
-
-/// Between two places: the middle of the straight line in space, moved out to the surface along the surface's
-/// own normal there, which keeps the halves on the shortest way.
-Place middle(const Place& one, const Place& other) {
-  Point at = 0.5 * (one.at + other.at);
-  constexpr double a2 = equatorial * equatorial;
-  constexpr double b2 = polar * polar;
-  for (int step = 0; step < 3; ++step) {
-    const Point normal{at.x / a2, at.y / a2, at.z / b2};
-    const double off = 1 - (at.x * normal.x + at.y * normal.y + at.z * normal.z);
-    const double slope = 2 * (normal.x * normal.x + normal.y * normal.y + normal.z * normal.z);
-    at = at + (off / slope) * normal;
-  }
-  return {std::atan2(at.z, (1 - e2) * std::hypot(at.x, at.y)), std::atan2(at.y, at.x), at};
-}
-
-/// The function whose integral over longitude is area: Snyder (1987), Map Projections, USGS PP 1395, eq. 3-12
-/// (from memory), without its factor 1 - e².
-double ordinate(double latitude) {
-  static const double e = std::sqrt(e2);
-  const double sine = std::sin(latitude);
-  return sine / (1 - e2 * sine * sine) + std::atanh(e * sine) / e;
-}
-
-double turned(double longitudes) {
-  return std::remainder(longitudes, 2 * std::numbers::pi);
-}
-
-/// Area between the equator's ordinate at `base` and the way from one place to another; and its length.
-struct Stretch {
-  CarefulSum area, length;
-};
-
-void add(Stretch& sum, const Place& one, const Place& other, double base) {
-  const double chord = size(other.at - one.at);
-  const Place mid = middle(one, other);
-  if (chord > longest_piece) {
-    add(sum, one, mid, base);
-    add(sum, mid, other, base);
-    return;
-  }
-  // A parabola through both ends and the middle.
-  const double across = turned(other.longitude - one.longitude);
-  const double first = ordinate(one.latitude) - base;
-  const double last = ordinate(other.latitude) - base;
-  const double share = across == 0 ? 0.5 : turned(mid.longitude - one.longitude) / across;
-  const double bulge =
-      std::abs(share - 0.5) < 0.25 ? ordinate(mid.latitude) - base - std::lerp(first, last, share) : 0.0;
-  constexpr double half_axis = equatorial * equatorial * (1 - e2) / 2;
-  sum.area.add(half_axis * across * ((first + last) / 2 + bulge * 2 / 3));
-  const double bend = chord / equatorial;
-  sum.length.add(chord * (1 + bend * bend / 24));
+double turned(double degrees) {
+  return std::remainder(degrees, 360);
 }
 
 struct Flat {
@@ -125,15 +37,16 @@ bool crosses(const Flat& a, const Flat& b, const Flat& c, const Flat& d) {
 }
 
 /// In metres about the first place: good enough for anything that somebody walks round.
-std::vector<Flat> flattened(const std::vector<Place>& places) {
-  const Place& origin = places.front();
-  const double sine = std::sin(origin.latitude);
-  const double root = std::sqrt(1 - e2 * sine * sine);
-  const double north = equatorial * (1 - e2) / (root * root * root);
-  const double east = equatorial / root * std::cos(origin.latitude);
+std::vector<Flat> flattened(const std::vector<Position>& places) {
+  constexpr double radian = std::numbers::pi / 180;
+  const Position& origin = places.front();
+  const double sine = std::sin(origin.latitude * radian);
+  const double root = std::sqrt(1 - wgs84_e2 * sine * sine);
+  const double north = radian * wgs84_equatorial * (1 - wgs84_e2) / (root * root * root);
+  const double east = radian * wgs84_equatorial / root * std::cos(origin.latitude * radian);
   std::vector<Flat> flat;
   flat.reserve(places.size());
-  for (const Place& each : places) {
+  for (const Position& each : places) {
     flat.push_back(
         {turned(each.longitude - origin.longitude) * east, (each.latitude - origin.latitude) * north});
   }
@@ -156,8 +69,8 @@ std::optional<Problem> crossing_itself(const std::vector<Flat>& flat) {
   return std::nullopt;
 }
 
-Result<std::vector<Place>> outline(std::span<const Position> points) {
-  std::vector<Place> places;
+Result<std::vector<Position>> outline(std::span<const Position> points) {
+  std::vector<Position> places;
   for (std::size_t i = 0; i < points.size(); ++i) {
     const auto& [latitude, longitude] = points[i];
     if (!std::isfinite(latitude) || !std::isfinite(longitude) || std::abs(latitude) > 90 ||
@@ -170,7 +83,7 @@ Result<std::vector<Place>> outline(std::span<const Position> points) {
     const bool closed =
         i > 0 && i + 1 == points.size() && latitude == points[0].latitude && longitude == points[0].longitude;
     if (!again && !closed) {
-      places.push_back(place(latitude * radian, longitude * radian));
+      places.push_back(points[i]);
     }
   }
   if (places.size() < 3) {
@@ -228,20 +141,20 @@ Result<Walk> walk_around(std::span<const Position> points, double position_uncer
   if (!found) {
     return found.error();
   }
-  const std::vector<Place>& places = found.value();
+  const std::vector<Position>& places = found.value();
   const std::size_t n = places.size();
-  const double base = ordinate(places.front().latitude);
-  Stretch sum;
-  double turns = 0;
+  CarefulSum edge;
+  double turns = 0; // degrees
   for (std::size_t i = 0; i < n; ++i) {
-    const Place& one = places[i];
-    const Place& other = places[(i + 1) % n];
-    if (const double chord = size(other.at - one.at); chord > longest_stretch) {
+    const Position& one = places[i];
+    const Position& other = places[(i + 1) % n];
+    const double length = distance(one, other);
+    if (length > longest_stretch) {
       return bad_argument(fmt::format("Points {} and {} lie {} km apart; that is no walk round a pool.",
-                                      i + 1, (i + 1) % n + 1, in_words(std::round(chord / 1000))));
+                                      i + 1, (i + 1) % n + 1, in_words(std::round(length / 1000))));
     }
     turns += turned(other.longitude - one.longitude);
-    add(sum, one, other, base);
+    edge.add(length);
   }
   if (std::abs(turns) > 1) {
     return bad_argument("The outline goes round a pole.");
@@ -252,19 +165,11 @@ Result<Walk> walk_around(std::span<const Position> points, double position_uncer
   }
   Walk walk;
   walk.points = n;
-  walk.area = {.value = std::abs(sum.area.value()),
-               .uncertainty = area_uncertainty(flat, position_uncertainty)};
-  walk.edge = sum.length.value();
+  walk.area = {.value = enclosed_area(places), .uncertainty = area_uncertainty(flat, position_uncertainty)};
+  walk.edge = edge.value();
   walk.gap = distance(points.back(), points.front());
   measure_across(flat, walk);
   return walk;
-}
-
-double distance(const Position& from, const Position& to) {
-  Stretch sum;
-  add(sum, place(from.latitude * radian, from.longitude * radian),
-      place(to.latitude * radian, to.longitude * radian), 0);
-  return sum.length.value();
 }
 
 } // namespace wetspell

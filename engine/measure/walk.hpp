@@ -2,17 +2,13 @@
 #pragma once
 
 #include "base/result.hpp"
+#include "measure/geodesic.hpp"
 #include "measure/measured.hpp"
 
 #include <cstddef>
 #include <span>
 
 namespace wetspell {
-
-/// Degrees north and east.
-struct Position {
-  double latitude = 0, longitude = 0;
-};
 
 struct Walk {
   std::size_t points = 0; ///< of the outline, repeated ones left out
@@ -23,10 +19,9 @@ struct Walk {
   double width = 0;       ///< m, widest across that line
 };
 
-/// The outline through these points, first to last and back to the first. Area as exact as the points: each
-/// stretch is halved along the ellipsoid until its curvature no longer matters. Uncertainty of the area from
-/// that of a position (standard, m in each direction, points independent of each other; an error common to
-/// all moves the outline and not its area); 0: not known.
+/// The outline through these points, first to last and back to the first, along the ellipsoid. Uncertainty of
+/// the area from that of a position (standard, m in each direction, points independent of each other; an
+/// error common to all moves the outline and not its area); 0: not known.
 ///
 /// Refuses fewer than three different points (not_enough); positions beyond ±90 or ±180 degrees, more than
 /// outline_most points, outlines larger than 500 km or around a pole, and an outline that crosses itself,
@@ -34,8 +29,5 @@ struct Walk {
 Result<Walk> walk_around(std::span<const Position> points, double position_uncertainty = 0);
 
 inline constexpr std::size_t outline_most = 5000;
-
-/// Metres along the ellipsoid between two positions.
-double distance(const Position& from, const Position& to);
 
 } // namespace wetspell

@@ -217,9 +217,9 @@ TEST_P(Layouts, FieldsUnitsRowsAndValuesComeOut) {
       for (const auto& [field, words] : style.columns) {
         if (field == Field::visit_date && style.dates == Dates::parts)
           continue;
-        const auto at =
-            std::find_if(table.columns.begin(), table.columns.end(),
-                         [&](const AuditedColumn& column) { return column.mapping.field == field; });
+        const auto at = std::find_if(
+            table.columns.begin(), table.columns.end(),
+            [field = field](const AuditedColumn& column) { return column.mapping.field == field; });
         ASSERT_NE(at, table.columns.end()) << words << " was left open";
         EXPECT_NE(at->mapping.heading.find(words), std::string::npos) << at->mapping.heading;
         EXPECT_EQ(at->mapping.unit, unit_of(field, style.metric)) << words << ": " << at->mapping.reason;

@@ -92,8 +92,9 @@ private:
     for (const auto& [field, content] : expected.replacements) {
       const auto known = field_named(finding.table, field);
       ASSERT_TRUE(known.has_value()) << field;
-      EXPECT_TRUE(std::any_of(finding.changes.begin(), finding.changes.end(),
-                              [&](const Change& change) { return to_text(change.content) == content; }))
+      EXPECT_TRUE(std::any_of(
+          finding.changes.begin(), finding.changes.end(),
+          [&content = content](const Change& change) { return to_text(change.content) == content; }))
           << field << " = " << content << " is not proposed: " << told(finding);
     }
   }
