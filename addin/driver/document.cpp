@@ -7,6 +7,7 @@
 #include "driver/formats.hpp"
 
 #include <com/sun/star/document/MacroExecMode.hpp>
+#include <com/sun/star/document/UpdateDocMode.hpp>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/DispatchHelper.hpp>
 #include <com/sun/star/frame/XDispatchProvider.hpp>
@@ -43,6 +44,8 @@ Reference<css::sheet::XSpreadsheetDocument> load(const Office& office, const rtl
                                                  std::vector<css::beans::PropertyValue> more) {
   namespace Macros = css::document::MacroExecMode;
   more.push_back(property("Hidden", Any(options.hidden)));
+  // What a workbook links to lies elsewhere: nobody asked for that to be fetched.
+  more.push_back(property("UpdateDocMode", Any(css::document::UpdateDocMode::NO_UPDATE)));
   if (options.readOnly) {
     // Said only when wanted: false is taken as a demand to write, and a file that may only be read fails.
     more.push_back(property("ReadOnly", Any(true)));

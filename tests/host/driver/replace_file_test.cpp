@@ -1,0 +1,168 @@
+// A workbook on the disk is replaced whole or stays as it was: no room, no right, an office that is killed.
+#include "base/text.hpp"
+#include "driver/failure.hpp"
+#include "driver/files.hpp"
+#include "driver/replace_file.hpp"
+#include "harness/host.hpp"
+
+#include <com/sun/star/sheet/XArrayFormulaRange.hpp>
+#include <gmock/gmock.h>
+
+#include <fstream>
+#include <sstream>
+
+#include <sys/mount.h>
+#include <unistd.h>
+
+namespace wetspell::host {
+namespace {
+
+namespace fs = std::filesystem;
+using driver::Document;
+using driver::Failure;
+using driver::Office;
+using driver::replaceFile;
+using ::testing::AllOf;
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+
+std::string bytesOf(const fs::path& file) {
+  std::ifstream in(file, std::ios::binary);
+  std::ostringstream bytes;
+  bytes << in.rdbuf();
+  return bytes.str();
+}
+
+std::vector<std::string> namesIn(const fs::path& folder) {
+  std::vector<std::string> names;
+  for (const auto& entry : fs::directory_iterator(folder))
+    names.push_back(entry.path().filename().string());
+  return names;
+}
+
+/// The words with which it is refused; empty when the file was replaced.
+std::string refusal(const Document& document, const fs::path& file) {
+  try {
+    replaceFile(document, file);
+  } catch (const Failure& failure) {
+    return failure.what();
+  }
+  return {};
+}
+
+class ReplaceFile : public HostTest {
+protected:
+  ReplaceFile() {
+    document.setValue("A1", 1);
+    document.store(file);
+    before = bytesOf(file);
+    document.setValue("A1", 2);
+  }
+  void expectAsItWas() const {
+    EXPECT_TRUE(bytesOf(file) == before) << "the file on the disk has changed";
+    EXPECT_THAT(namesIn(folder.path()), ElementsAre("season.ods")) << "something is left beside it";
+  }
+
+  driver::TemporaryFolder folder{"wetspell-test-"};
+  fs::path file = folder.path() / "season.ods";
+  std::string before;
+};
+
+TEST_F(ReplaceFile, WritesTheWholeFileAndNothingElse) {
+  fs::permissions(file, fs::perms::owner_read | fs::perms::owner_write | fs::perms::group_read);
+  replaceFile(document, file);
+  EXPECT_EQ(Document::open(office(), file).read("A1").value, 2);
+  EXPECT_THAT(namesIn(folder.path()), ElementsAre("season.ods"));
+  EXPECT_EQ(fs::status(file).permissions(),
+            fs::perms::owner_read | fs::perms::owner_write | fs::perms::group_read);
+}
+
+TEST_F(ReplaceFile, ANameThatLeadsElsewhereKeepsLeadingThere) {
+  const driver::TemporaryFolder other("wetspell-test-");
+  const fs::path link = other.path() / "season.ods";
+  fs::create_symlink(file, link);
+  replaceFile(document, link);
+  EXPECT_TRUE(fs::is_symlink(link));
+  EXPECT_EQ(Document::open(office(), file).read("A1").value, 2);
+}
+
+TEST_F(ReplaceFile, AFileThatMayOnlyBeReadStays) {
+  fs::permissions(file, fs::perms::owner_read);
+  EXPECT_THAT(refusal(document, file), HasSubstr("it may only be read"));
+  expectAsItWas();
+}
+
+TEST_F(ReplaceFile, AFolderThatIsGoneIsNamed) {
+  EXPECT_THAT(refusal(document, folder.path() / "gone" / "season.ods"), HasSubstr("was not written"));
+  expectAsItWas();
+}
+
+TEST_F(ReplaceFile, WithoutTheRightToWriteTheFileStays) {
+  if (geteuid() == 0)
+    GTEST_SKIP() << "root may write to anything";
+  fs::permissions(folder.path(), fs::perms::owner_read | fs::perms::owner_exec);
+  const std::string words = refusal(document, file);
+  fs::permissions(folder.path(), fs::perms::owner_all);
+  EXPECT_THAT(words, AllOf(HasSubstr("nothing can be written in the folder"), HasSubstr("ermission")));
+  expectAsItWas();
+}
+
+/// A disk of so many bytes, in memory.
+class SmallDisk {
+public:
+  explicit SmallDisk(const fs::path& folder, const char* size)
+      : folder_(folder),
+        mounted_(mount("tmpfs", folder.c_str(), "tmpfs", 0, (std::string("size=") + size).c_str()) == 0) {}
+  ~SmallDisk() {
+    if (mounted_)
+      umount2(folder_.c_str(), MNT_DETACH);
+  }
+  SmallDisk(const SmallDisk&) = delete;
+  SmallDisk& operator=(const SmallDisk&) = delete;
+  [[nodiscard]] bool mounted() const { return mounted_; }
+
+private:
+  fs::path folder_;
+  bool mounted_;
+};
+
+TEST_F(ReplaceFile, WithoutRoomOnTheDiskTheFileStays) {
+  const driver::TemporaryFolder mountedAt("wetspell-test-");
+  const SmallDisk disk(mountedAt.path(), "64k");
+  if (!disk.mounted())
+    GTEST_SKIP() << "only root may make a small disk";
+  const fs::path season = mountedAt.path() / "season.ods";
+  fs::copy_file(file, season);
+  for (int row = 1; row <= 4000; ++row) // what does not pack well
+    document.setValue("B" + std::to_string(row), 1.0 / row);
+  EXPECT_THAT(refusal(document, season), HasSubstr("no room on the disk"));
+  EXPECT_TRUE(bytesOf(season) == before);
+  EXPECT_THAT(namesIn(mountedAt.path()), ElementsAre("season.ods"));
+}
+
+TEST_F(ReplaceFile, AnOfficeThatIsKilledLeavesAWholeFile) {
+  driver::OfficeOptions options = withoutExtension();
+  options.lifeLimit = std::chrono::seconds(6);
+  Office office(options);
+  const Document season = Document::open(office, file);
+  std::string words;
+  std::string last = before;
+  for (int i = 1; words.empty() && i < 10'000; ++i) {
+    try {
+      const css::uno::Reference<css::sheet::XArrayFormulaRange> rows(season.range("A2:A20000"),
+                                                                     css::uno::UNO_QUERY_THROW);
+      rows->setArrayFormula(addin::toOffice("=SIN(ROW(A2:A20000)*" + std::to_string(i) + ")"));
+      replaceFile(season, file);
+      last = bytesOf(file);
+    } catch (const Failure& failure) {
+      words = failure.what();
+    }
+  }
+  EXPECT_THAT(words, HasSubstr("longer than 6 s"));
+  EXPECT_TRUE(bytesOf(file) == last) << "what was stored whole last";
+  EXPECT_THAT(namesIn(folder.path()), ElementsAre("season.ods"));
+  EXPECT_GT(Document::open(host::office(), file).read("A1").value, 0);
+}
+
+} // namespace
+} // namespace wetspell::host
