@@ -3,6 +3,7 @@
 #include "base/text.hpp"
 #include "quantity/print.hpp"
 #include "sheet/owned.hpp"
+#include "sheet/sheets.hpp"
 #include "table/day.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
@@ -83,13 +84,18 @@ void markPercents(Table& table, const Reference<css::table::XCellRange>& range,
 }
 
 Table tableOf(const Reference<css::sheet::XSpreadsheet>& sheet, const std::string& name, double zero,
-              const Reference<css::util::XNumberFormats>& formats) {
+              const Reference<css::util::XNumberFormats>& formats, std::size_t most) {
   const Reference<css::sheet::XSheetCellCursor> cursor = sheet->createCursor();
   const Reference<css::sheet::XUsedAreaCursor> used(cursor, UNO_QUERY_THROW);
   used->gotoEndOfUsedArea(false);
   const auto end = Reference<css::sheet::XCellRangeAddressable>(cursor, UNO_QUERY_THROW)->getRangeAddress();
-  Table table(Place{name, 1, 0}, static_cast<std::size_t>(end.EndRow) + 1,
-              static_cast<std::size_t>(end.EndColumn) + 1);
+  const auto rows = static_cast<std::size_t>(end.EndRow) + 1,
+             columns = static_cast<std::size_t>(end.EndColumn) + 1;
+  if (rows * columns > most)
+    refuse("The sheet '" + name + "' is in use down to its cell " + column_letters(columns - 1) +
+           std::to_string(rows) +
+           ", which are too many cells to read. Delete what stands far out by mistake.");
+  Table table(Place{name, 1, 0}, rows, columns);
   for (sal_Int32 first = 0; first <= end.EndRow; first += rowsAtOnce) {
     const sal_Int32 last = std::min(end.EndRow, first + rowsAtOnce - 1);
     const Reference<css::sheet::XCellRangeData> data(
@@ -116,7 +122,7 @@ double dayZero(const Reference<css::sheet::XSpreadsheetDocument>& document) {
   return serial_of(day);
 }
 
-std::vector<Table> tablesOf(const Reference<css::sheet::XSpreadsheetDocument>& document) {
+std::vector<Table> tablesOf(const Reference<css::sheet::XSpreadsheetDocument>& document, std::size_t most) {
   const Reference<css::container::XIndexAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
   const double zero = dayZero(document);
   const auto formats =
@@ -128,7 +134,7 @@ std::vector<Table> tablesOf(const Reference<css::sheet::XSpreadsheetDocument>& d
       continue;
     const Reference<css::sheet::XSpreadsheet> sheet(sheets->getByIndex(i), UNO_QUERY_THROW);
     const Reference<css::container::XNamed> named(sheet, UNO_QUERY_THROW);
-    tables.push_back(tableOf(sheet, fromOffice(named->getName()), zero, formats));
+    tables.push_back(tableOf(sheet, fromOffice(named->getName()), zero, formats, most));
   }
   return tables;
 }

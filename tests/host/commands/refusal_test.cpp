@@ -56,6 +56,12 @@ TEST_F(Refused, ReplacingInAProtectedVisitsSheet) {
               AllOf(HasSubstr("'Visits' is protected"), HasSubstr("nothing was changed")));
 }
 
+TEST_F(Refused, AStrayCellFarOutIsNamedInsteadOfFillingTheMemory) {
+  document.setValue("Visits.AMJ1048576", 1);
+  EXPECT_THAT(refusal([&] { desk.check(); }),
+              AllOf(HasSubstr("'Visits'"), HasSubstr("AMJ1048576"), HasSubstr("Delete")));
+}
+
 TEST_F(Refused, CheckingIsNotWhenOnlyTheVisitsAreProtected) {
   protect(document, "Visits");
   desk.check();
