@@ -5,6 +5,7 @@
 #include "commands/talk.hpp"
 #include "commands/window.hpp"
 #include "sheet/findings_sheet.hpp"
+#include "summary/ask_sheet.hpp"
 #include "summary/blocks.hpp"
 
 #include <algorithm>
@@ -153,6 +154,17 @@ std::string pageOfThisPool(const Window& window) {
   return {};
 }
 
+std::string askAll(const Window& window) {
+  const SheetDocument document = documentOf(window.frame);
+  std::size_t people = 0;
+  {
+    ProgressWindow progress(window.context, window.frame, "Reading the season");
+    people = askListOf(document, [&](double share) { return progress.show(share); });
+  }
+  turnToBlock(window.frame, askBlock);
+  return people == 0 ? std::string("Nobody is to be asked anything.") : std::string();
+}
+
 std::string clear(const Window& window) {
   clearSeason(documentOf(window.frame));
   return "The findings and the answers to them are gone; one undo brings them back.";
@@ -169,6 +181,7 @@ constexpr std::array all{
     Command{"clearFindings", clear},
     Command{"summarise", summariseAll},
     Command{"poolPage", pageOfThisPool},
+    Command{"askList", askAll},
 };
 
 } // namespace

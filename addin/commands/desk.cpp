@@ -7,6 +7,7 @@
 #include "sheet/prepare_rows.hpp"
 #include "sheet/read_sheets.hpp"
 #include "sheet/undo_step.hpp"
+#include "summary/ask_sheet.hpp"
 #include "summary/blocks.hpp"
 #include "summary/numbers.hpp"
 #include "summary/pool_page.hpp"
@@ -181,6 +182,19 @@ std::string pageOfPool(const Context& context, const SheetDocument& document, co
   const UndoStep step(document, toOffice("Page of " + code));
   return writePoolPage(context, document, history, summed.checked.report,
                        summed.summary.pools[static_cast<std::size_t>(found - pools.begin())]);
+}
+
+std::size_t askListOf(const SheetDocument& document, const Progress& progress) {
+  requireChangeable(document);
+  if (const auto block = ownedBlock(document, askBlock))
+    requireUnprotected(*block);
+  const Checked checked = look(document, progress);
+  if (checked.report.cancelled)
+    refuse("The check was cancelled; nothing was written.");
+  const std::vector<AskList> lists = ask_lists(checked.season, checked.report);
+  const UndoStep step(document, "Ask list");
+  writeAskList(document, checked.season, lists);
+  return lists.size();
 }
 
 std::string poolOfRow(const SheetDocument& document, const Season& season, const std::string& sheet,

@@ -67,6 +67,10 @@ Summarised summariseSeason(const Context& context, const SheetDocument& document
 std::string pageOfPool(const Context& context, const SheetDocument& document, const std::string& code,
                        const Progress& progress = {});
 
+/// Checks and writes what to ask whom on the sheet 'Ask list', as one undo step. Gives how many people there
+/// are to ask, those whom the rows do not name counted as one.
+std::size_t askListOf(const SheetDocument& document, const Progress& progress = {});
+
 /// The code of the pool that a row (from 1) of a sheet is about: a row of the pools, the visits, the counts
 /// of life, or of the pools' lines in a summary. Empty for any other row.
 std::string poolOfRow(const SheetDocument& document, const Season& season, const std::string& sheet,

@@ -161,6 +161,13 @@ public:
     });
   }
 
+  sal_Int32 SAL_CALL askList(const Model& document) override {
+    return guarded([&] {
+      cancelled_ = false;
+      return static_cast<sal_Int32>(askListOf(spreadsheet(document), [this](double) { return !cancelled_; }));
+    });
+  }
+
   rtl::OUString SAL_CALL getImplementationName() override { return toOffice(implementationName); }
   sal_Bool SAL_CALL supportsService(const rtl::OUString& name) override {
     return cppu::supportsService(this, name);

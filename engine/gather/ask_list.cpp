@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 
@@ -119,6 +120,21 @@ std::string ask_text(const Season& season, const AskList& list) {
                     question.written.empty() ? "(blank)" : question.written, question.doubt, question.advice);
   }
   return text;
+}
+
+Table ask_table(const Season& season, const std::vector<AskList>& lists, Place origin) {
+  constexpr std::array headings{"Person", "Name", "Questions", "Text to paste into a mail"};
+  Table table(std::move(origin), lists.size() + 1, headings.size());
+  for (std::size_t column = 0; column < headings.size(); ++column)
+    table.at(0, column) = Cell::of_text(headings[column]);
+  for (std::size_t i = 0; i < lists.size(); ++i) {
+    const AskList& list = lists[i];
+    table.at(i + 1, 0) = Cell::of_text(list.code.empty() ? "nobody is named" : list.code);
+    table.at(i + 1, 1) = Cell::of_text(list.name);
+    table.at(i + 1, 2) = Cell::of_number(static_cast<double>(list.questions.size()));
+    table.at(i + 1, 3) = Cell::of_text(ask_text(season, list));
+  }
+  return table;
 }
 
 } // namespace wetspell

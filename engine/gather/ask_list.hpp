@@ -38,4 +38,7 @@ std::vector<AskList> ask_lists(const Season& season, const CheckReport& report);
 /// answer.
 std::string ask_text(const Season& season, const AskList& list);
 
+/// A row a person with a heading row above: code, name, how many questions, the text.
+Table ask_table(const Season& season, const std::vector<AskList>& lists, Place origin);
+
 } // namespace wetspell

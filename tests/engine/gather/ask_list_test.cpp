@@ -77,5 +77,20 @@ TEST(AskList, TheTextSaysPoolDateWhatWasWrittenAndWhatIsDoubtful) {
   EXPECT_THAT(ask_text(both.season, lists.back()), HasSubstr("To whoever was there,"));
 }
 
+TEST(AskList, ATableHoldsARowForEveryPerson) {
+  const Checked both = checked();
+  const auto lists = ask_lists(both.season, both.report);
+  const Table table = ask_table(both.season, lists, Place{"Ask list", 1, 0});
+  ASSERT_EQ(table.rows(), lists.size() + 1);
+  EXPECT_EQ(table.at(0, 0), Cell::of_text("Person"));
+  EXPECT_EQ(table.at(1, 0), Cell::of_text("RW"));
+  EXPECT_EQ(table.at(1, 1), Cell::of_text("Rowan West"));
+  for (std::size_t i = 0; i < lists.size(); ++i) {
+    EXPECT_EQ(table.at(i + 1, 2), Cell::of_number(static_cast<double>(lists[i].questions.size())));
+    EXPECT_EQ(table.at(i + 1, 3), Cell::of_text(ask_text(both.season, lists[i])));
+  }
+  EXPECT_EQ(table.at(lists.size(), 0), Cell::of_text("nobody is named"));
+}
+
 } // namespace
 } // namespace wetspell
