@@ -63,7 +63,7 @@ void replaceWhole(const Document& document, const fs::path& file) {
   } catch (const Failure& failure) {
     throw Failure(whyNot(folder.path(), failure.what()));
   }
-  if (const auto whole = openable(draft); !whole)
+  if (const auto whole = written_whole(draft); !whole)
     throw Failure("the office did not write the new one whole: " + whole.error().text);
   if (!bringToDisk(draft))
     throw Failure(whyNot(folder.path(), "the new one could not be brought to the disk"));

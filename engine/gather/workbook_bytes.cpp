@@ -6,6 +6,7 @@
 #include <array>
 #include <cctype>
 #include <fstream>
+#include <limits>
 #include <sstream>
 #include <string>
 
@@ -78,8 +79,8 @@ Result<PartList> part_list(std::string_view bytes) {
 }
 
 /// Walks through the list of parts (APPNOTE.TXT 4.3.12): each stands where the list says, and all of them
-/// unpacked are no more than a workbook can be.
-Result<void> sound_archive(std::string_view bytes) {
+/// unpacked are no more than `most` bytes.
+Result<void> sound_archive(std::string_view bytes, std::uintmax_t most) {
   constexpr std::size_t entry_size = 46;
   const auto list = part_list(bytes);
   if (!list)
@@ -102,11 +103,11 @@ Result<void> sound_archive(std::string_view bytes) {
     unpacked += little(bytes, at + 24, 4);
     at += entry_size + little(bytes, at + 28, 2) + little(bytes, at + 30, 2) + little(bytes, at + 32, 2);
   }
-  if (unpacked > most_bytes_unpacked)
+  if (unpacked > most)
     return bad_argument(
         fmt::format("unpacked it would take {} MB; no workbook of visits is larger than {} MB. "
                     "It was not opened.",
-                    unpacked >> 20U, most_bytes_unpacked >> 20U));
+                    unpacked >> 20U, most >> 20U));
   return boost::outcome_v2::success();
 }
 
@@ -130,14 +131,55 @@ Problem not_what_it_says(std::string_view ending, std::string_view bytes) {
   return bad_argument(fmt::format("its name ends in {}, but what it holds is {}.", ending, kind_of(bytes)));
 }
 
-Result<void> openable_archive(std::string_view ending, std::string_view bytes) {
+Result<void> openable_archive(std::string_view ending, std::string_view bytes, std::uintmax_t most) {
   if (bytes.starts_with(compound_begins)) // the container of a workbook with a password, and of .xls
     return bad_argument(
         "it is kept under a password, or is an old workbook (.xls) under another name. Ask for it "
         "without a password.");
   if (!bytes.starts_with(archive_begins))
     return not_what_it_says(ending, bytes);
-  return sound_archive(bytes);
+  return sound_archive(bytes, most);
+}
+
+/// Whether the bytes are what the ending says, and all there.
+Result<void> sound(std::string_view ending, std::string_view bytes, std::uintmax_t most) {
+  const Ending* const known = ending_named(ending);
+  if (known == nullptr)
+    return bad_argument("it is no workbook: workbooks end in .ods, .xlsx, .xls, .fods or .csv.");
+  if (bytes.empty())
+    return not_enough("the file is empty: it has no bytes at all. Ask for it again.");
+  switch (known->container) {
+  case Container::archive:
+    return openable_archive(ending, bytes, most);
+  case Container::compound: // programs also write other kinds under this name, and the office knows them
+    if (bytes.starts_with(archive_begins))
+      return sound_archive(bytes, most);
+    if (!bytes.starts_with(compound_begins) && !bytes.starts_with("<?xml"))
+      return not_what_it_says(ending, bytes);
+    break;
+  case Container::markup:
+    if (bytes.substr(0, 4096).find("office:document") == std::string_view::npos)
+      return not_what_it_says(ending, bytes);
+    if (const auto last = bytes.find_last_not_of(" \r\n\t");
+        !bytes.substr(0, last + 1).ends_with("</office:document>"))
+      return bad_argument("the file is cut short: its last mark is missing. Ask for it again.");
+    break;
+  case Container::text:
+    if (kind_of(bytes) != "text" && !bytes.starts_with("\xFF\xFE") && !bytes.starts_with("\xFE\xFF"))
+      return not_what_it_says(ending, bytes);
+    break;
+  }
+  return boost::outcome_v2::success();
+}
+
+Result<std::string> bytes_of(const fs::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  std::ostringstream bytes;
+  if (file && file.peek() != std::ifstream::traits_type::eof())
+    bytes << file.rdbuf();
+  if (file.bad() || !bytes || !file.is_open())
+    return bad_argument("it cannot be read: the system does not allow it, or the disk fails.");
+  return std::move(bytes).str();
 }
 
 } // namespace
@@ -152,30 +194,7 @@ bool is_left_behind(const fs::path& path) {
 }
 
 Result<void> openable(std::string_view ending, std::string_view bytes) {
-  const Ending* const known = ending_named(ending);
-  if (known == nullptr)
-    return bad_argument("it is no workbook: workbooks end in .ods, .xlsx, .xls, .fods or .csv.");
-  if (bytes.empty())
-    return not_enough("the file is empty: it has no bytes at all. Ask for it again.");
-  switch (known->container) {
-  case Container::archive:
-    return openable_archive(ending, bytes);
-  case Container::compound: // programs also write other kinds under this name, and the office knows them
-    if (bytes.starts_with(archive_begins))
-      return sound_archive(bytes);
-    if (!bytes.starts_with(compound_begins) && !bytes.starts_with("<?xml"))
-      return not_what_it_says(ending, bytes);
-    break;
-  case Container::markup:
-    if (bytes.substr(0, 4096).find("office:document") == std::string_view::npos)
-      return not_what_it_says(ending, bytes);
-    break;
-  case Container::text:
-    if (kind_of(bytes) != "text" && !bytes.starts_with("\xFF\xFE") && !bytes.starts_with("\xFE\xFF"))
-      return not_what_it_says(ending, bytes);
-    break;
-  }
-  return boost::outcome_v2::success();
+  return sound(ending, bytes, most_bytes_unpacked);
 }
 
 Result<void> openable(const fs::path& path) {
@@ -190,13 +209,15 @@ Result<void> openable(const fs::path& path) {
     return bad_argument(
         fmt::format("it has {} MB; no workbook of visits is larger than {} MB. It was not opened.",
                     size >> 20U, most_bytes >> 20U));
-  std::ifstream file(path, std::ios::binary);
-  std::ostringstream bytes;
-  if (file && size > 0)
-    bytes << file.rdbuf();
-  if (error || !file)
-    return bad_argument("it cannot be read: the system does not allow it, or the disk fails.");
-  return openable(ending, bytes.view());
+  const auto bytes = bytes_of(path);
+  return bytes ? openable(ending, bytes.value()) : Result<void>(bytes.error());
+}
+
+Result<void> written_whole(const fs::path& path) {
+  const auto bytes = bytes_of(path);
+  if (!bytes)
+    return bytes.error();
+  return sound(path.extension().string(), bytes.value(), std::numeric_limits<std::uintmax_t>::max());
 }
 
 } // namespace wetspell

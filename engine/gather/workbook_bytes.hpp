@@ -13,7 +13,7 @@ namespace wetspell {
 
 /// No workbook of a volunteer is as large: as it is kept, and unpacked.
 inline constexpr std::uintmax_t most_bytes = 64U << 20;
-inline constexpr std::uintmax_t most_bytes_unpacked = 1024U << 20;
+inline constexpr std::uintmax_t most_bytes_unpacked = 256U << 20;
 
 /// Whether files with this ending are gathered (".ods", ".xlsx", ".xls", ".fods", ".csv" and their like,
 /// capitals or not).
@@ -28,5 +28,8 @@ Result<void> openable(std::string_view ending, std::string_view bytes);
 
 /// The same for a file on the disk.
 Result<void> openable(const std::filesystem::path& path);
+
+/// Whether a file that an office wrote is all there, however large it is.
+Result<void> written_whole(const std::filesystem::path& path);
 
 } // namespace wetspell
