@@ -1,5 +1,7 @@
 #include "commands/commands.hpp"
 
+#include "audit/audit_tables.hpp"
+#include "audit/blocks.hpp"
 #include "check/findings_table.hpp"
 #include "commands/desk.hpp"
 #include "commands/talk.hpp"
@@ -165,6 +167,20 @@ std::string askAll(const Window& window) {
   return people == 0 ? std::string("Nobody is to be asked anything.") : std::string();
 }
 
+std::string auditAll(const Window& window) {
+  const SheetDocument document = documentOf(window.frame);
+  std::string words;
+  {
+    ProgressWindow progress(window.context, window.frame, "Auditing the workbook");
+    const Audit audit = auditDocument(document, fileNameOf(window.frame->getController()->getModel()),
+                                      [&](double share) { return progress.show(share); });
+    for (const std::string& line : verdict_lines(audit))
+      words += line + "\n";
+  }
+  turnToBlock(window.frame, auditBlock);
+  return words + "One undo takes the sheets of the audit back.";
+}
+
 std::string clear(const Window& window) {
   clearSeason(documentOf(window.frame));
   return "The findings and the answers to them are gone; one undo brings them back.";
@@ -182,6 +198,7 @@ constexpr std::array all{
     Command{"summarise", summariseAll},
     Command{"poolPage", pageOfThisPool},
     Command{"askList", askAll},
+    Command{"audit", auditAll},
 };
 
 } // namespace

@@ -1,6 +1,7 @@
 #pragma once
 // The work behind the commands, the same for the menu, macros and the command line.
 
+#include "audit/audit.hpp"
 #include "check/check.hpp"
 #include "estimate/summary.hpp"
 #include "season/season.hpp"
@@ -70,6 +71,13 @@ std::string pageOfPool(const Context& context, const SheetDocument& document, co
 /// Checks and writes what to ask whom on the sheet 'Ask list', as one undo step. Gives how many people there
 /// are to ask, those whom the rows do not name counted as one.
 std::size_t askListOf(const SheetDocument& document, const Progress& progress = {});
+
+/// Audits the sheets of a document in any layout, with the headings as a person corrected them in it; writes
+/// nothing. `name` is what the audit calls the document.
+Audit auditSheets(const SheetDocument& document, const std::string& name, const Progress& progress = {});
+
+/// Audits and writes the sheets of the audit, as one undo step.
+Audit auditDocument(const SheetDocument& document, const std::string& name, const Progress& progress = {});
 
 /// The code of the pool that a row (from 1) of a sheet is about: a row of the pools, the visits, the counts
 /// of life, or of the pools' lines in a summary. Empty for any other row.

@@ -4,6 +4,8 @@
 #include "base/text.hpp"
 #include "check/findings_table.hpp"
 #include "commands/desk.hpp"
+#include "commands/window.hpp"
+#include "exchange/audit_report.hpp"
 #include "exchange/report.hpp"
 #include "exchange/summary_report.hpp"
 
@@ -37,11 +39,6 @@ template <class Work> auto guarded(Work work) {
   }
 }
 
-rtl::OUString nameOf(const Model& document) {
-  const rtl::OUString url = document->getURL();
-  return url.isEmpty() ? rtl::OUString("untitled") : url.copy(url.lastIndexOf('/') + 1);
-}
-
 std::string rendered(const Summarised& summed, std::string_view format, const std::string& file) {
   if (format == "json")
     return summary_json(summed.checked.season, summed.summary, file);
@@ -60,6 +57,17 @@ std::string rendered(const Checked& checked, std::string_view format, const std:
   if (format == "text")
     return report_text(checked.season, checked.report, file);
   refuse("A report's format is text, csv or json, not '" + std::string(format) + "'.");
+}
+
+std::string rendered(const Audit& audit, std::string_view format) {
+  const std::span<const Audit> one(&audit, 1);
+  if (format == "json")
+    return audit_json(one);
+  if (format == "csv")
+    return audit_csv(one);
+  if (format == "text")
+    return audit_text(audit);
+  refuse("An audit's format is text, csv or json, not '" + std::string(format) + "'.");
 }
 
 Any contentOf(const Cell& cell) {
@@ -90,7 +98,7 @@ public:
     return guarded([&] {
       cancelled_ = false;
       const Checked checked = checkSeason(spreadsheet(document), [this](double) { return !cancelled_; });
-      return toOffice(rendered(checked, "json", fromOffice(nameOf(document))));
+      return toOffice(rendered(checked, "json", fileNameOf(document)));
     });
   }
   rtl::OUString SAL_CALL report(const Model& document, const rtl::OUString& format,
@@ -142,7 +150,7 @@ public:
       cancelled_ = false;
       const Summarised summed =
           summariseSeason(context_, spreadsheet(document), [this](double) { return !cancelled_; });
-      return toOffice(rendered(summed, "json", fromOffice(nameOf(document))));
+      return toOffice(rendered(summed, "json", fileNameOf(document)));
     });
   }
   rtl::OUString SAL_CALL summary(const Model& document, const rtl::OUString& format,
@@ -158,6 +166,23 @@ public:
       cancelled_ = false;
       return toOffice(pageOfPool(context_, spreadsheet(document), fromOffice(code),
                                  [this](double) { return !cancelled_; }));
+    });
+  }
+  rtl::OUString SAL_CALL audit(const Model& document) override {
+    return guarded([&] {
+      cancelled_ = false;
+      const Audit audit =
+          auditDocument(spreadsheet(document), fileNameOf(document), [this](double) { return !cancelled_; });
+      return toOffice(rendered(audit, "json"));
+    });
+  }
+  rtl::OUString SAL_CALL auditReport(const Model& document, const rtl::OUString& format,
+                                     const rtl::OUString& name) override {
+    return guarded([&] {
+      cancelled_ = false;
+      const Audit audit =
+          auditSheets(spreadsheet(document), fromOffice(name), [this](double) { return !cancelled_; });
+      return toOffice(rendered(audit, fromOffice(format)));
     });
   }
 

@@ -11,6 +11,7 @@
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
+#include <rtl/uri.hxx>
 
 namespace wetspell::addin {
 
@@ -22,6 +23,14 @@ SheetDocument documentOf(const Reference<css::frame::XFrame>& frame) {
   if (!frame.is() || !frame->getController().is())
     refuse("There is no open document.");
   return spreadsheet(frame->getController()->getModel());
+}
+
+std::string fileNameOf(const Reference<css::frame::XModel>& document) {
+  const rtl::OUString url = document->getURL();
+  if (url.isEmpty())
+    return "untitled";
+  return fromOffice(
+      rtl::Uri::decode(url.copy(url.lastIndexOf('/') + 1), rtl_UriDecodeWithCharset, RTL_TEXTENCODING_UTF8));
 }
 
 std::optional<Selection> selectionIn(const Reference<css::frame::XFrame>& frame) {

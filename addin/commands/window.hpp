@@ -4,6 +4,7 @@
 #include "sheet/sheets.hpp"
 
 #include <com/sun/star/frame/XFrame.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 
 #include <optional>
 
@@ -18,6 +19,8 @@ struct Selection {
 };
 
 SheetDocument documentOf(const css::uno::Reference<css::frame::XFrame>& frame);
+/// What its file is called; "untitled" before it was stored.
+std::string fileNameOf(const css::uno::Reference<css::frame::XModel>& document);
 std::optional<Selection> selectionIn(const css::uno::Reference<css::frame::XFrame>& frame);
 /// Refuses when the place's sheet is hidden.
 void turnTo(const css::uno::Reference<css::frame::XFrame>& frame, const Place& place);

@@ -44,14 +44,14 @@ Reference<css::sheet::XSpreadsheetDocument> load(const Office& office, const rtl
                                                  std::vector<css::beans::PropertyValue> more) {
   namespace Macros = css::document::MacroExecMode;
   more.push_back(property("Hidden", Any(options.hidden)));
-  // What a workbook links to lies elsewhere: nobody asked for that to be fetched.
-  more.push_back(property("UpdateDocMode", Any(css::document::UpdateDocMode::NO_UPDATE)));
   if (options.readOnly) {
     // Said only when wanted: false is taken as a demand to write, and a file that may only be read fails.
     more.push_back(property("ReadOnly", Any(true)));
   }
   more.push_back(property("MacroExecutionMode",
                           Any(options.runMacros ? Macros::ALWAYS_EXECUTE_NO_WARN : Macros::NEVER_EXECUTE)));
+  // What a file draws from other files or from the net stays what it was when the file was stored.
+  more.push_back(property("UpdateDocMode", Any(css::document::UpdateDocMode::NO_UPDATE)));
   return {office.desktop()->loadComponentFromURL(url, "_blank", 0, sequence(more)), UNO_QUERY};
 }
 

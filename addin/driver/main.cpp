@@ -10,6 +10,8 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cstdint>
 #include <iostream>
 #include <thread>
 
@@ -19,6 +21,7 @@ namespace fs = std::filesystem;
 namespace po = boost::program_options;
 using namespace wetspell::driver;
 using css::uno::Any;
+using wetspell::addin::Sheets;
 
 constexpr const char* help =
     R"(wetspell-office: an office without a screen, in a profile of its own that is removed afterwards
@@ -30,7 +33,11 @@ constexpr const char* help =
   wetspell-office summarise FILE --oxt F   sum up the season in FILE, print the summary in the --format;
                                          with --out DIR also store the summarised workbook and a PDF there
   wetspell-office pool FILE CODE --oxt F --out DIR   store the page of one pool as PDF and PNG there
-  wetspell-office tables FILE...         print the cells of every FILE, one JSON object a line
+  wetspell-office audit FILE --oxt F     audit the sheets of FILE in whatever layout, print what was found in
+                                         the --format; with --out DIR also store the workbook with the
+                                         sheets of the audit and a PDF there
+  wetspell-office tables FILE...         print the cells of every FILE, one JSON object a line; --limit and
+                                         --memory hold for each FILE; --own: sheets that Wetspell wrote too
   wetspell-office dispatch IN OUT COMMAND...   open IN, run commands by their address, write OUT
   wetspell-office show FILE              open FILE in a window (needs a screen) for --seconds
 
@@ -49,21 +56,27 @@ struct Arguments {
   std::string size;
   std::string sheet;
   int seconds = 0;
+  int limit = 0;
+  int memory = 0;
+  bool own = false;
 };
 
-po::options_description described(Arguments& to, std::vector<std::string>& extensions, int& limit) {
+po::options_description described(Arguments& to, std::vector<std::string>& extensions) {
   po::options_description all("Options");
   all.add_options()("help", "this text")("oxt", po::value(&extensions),
                                          "extension to install; may be repeated")(
       "locale", po::value(&to.office.locale)->default_value("en-US"), "language and country, as in de-DE")(
-      "out", po::value(&to.out), "check, summarise, pool: folder for the workbook and its PDF, the page")(
+      "out", po::value(&to.out),
+      "check, summarise, audit, pool: folder for the workbook and its PDF, the page")(
       "apply", po::value(&to.apply),
       "check: first make all proposed replacements of this level (fix, ask, note)")(
-      "format", po::value(&to.format)->default_value("json"), "check, summarise: text, csv or json")(
+      "format", po::value(&to.format)->default_value("json"), "check, summarise, audit: text, csv or json")(
       "size", po::value(&to.size)->default_value("1600x1000"), "show: width and height of the window")(
       "sheet", po::value(&to.sheet), "show: name of the sheet to turn to")(
       "seconds", po::value(&to.seconds)->default_value(10), "show: how long the window stays")(
-      "limit", po::value(&limit)->default_value(1800), "seconds after which the office is ended");
+      "limit", po::value(&to.limit)->default_value(1800), "seconds after which the office is ended")(
+      "memory", po::value(&to.memory)->default_value(6000), "tables: MB of memory above which it is ended")(
+      "own", po::bool_switch(&to.own), "tables: with the sheets that Wetspell wrote");
   return all;
 }
 
@@ -92,9 +105,16 @@ void dispatch(const Arguments& arguments) {
 
 void tables(const Arguments& arguments) {
   require(!arguments.words.empty(), "tables wants at least one file");
-  Office office(arguments.office);
+  constexpr std::uint64_t megabyte = 1'000'000;
+  OfficeOptions options = arguments.office;
+  options.memoryLimit = static_cast<std::uint64_t>(std::max(arguments.memory, 0)) * megabyte;
+  Office office(options);
   for (const std::string& file : arguments.words) {
-    fmt::print("{}\n", tablesLine(office, file));
+    if (!office.isRunning()) {
+      office.restart(); // the file before was too much for it
+    }
+    office.allow(options.lifeLimit);
+    fmt::print("{}\n", tablesLine(office, file, arguments.own ? Sheets::all : Sheets::of_people));
   }
 }
 
@@ -169,6 +189,17 @@ void summarise(const Arguments& arguments) {
   fmt::print("{}", summary);
 }
 
+void audit(const Arguments& arguments) {
+  require(arguments.words.size() == 1, "audit wants one file");
+  Desk desk(arguments);
+  const std::string report = desk.text("auditReport", arguments.format, desk.file().string());
+  if (!arguments.out.empty()) {
+    desk.call("audit");
+    desk.store("-audited");
+  }
+  fmt::print("{}", report);
+}
+
 void pool(const Arguments& arguments) {
   require(arguments.words.size() == 2, "pool wants a file and the code of a pool");
   require(!arguments.out.empty(), "pool wants a folder for the page: --out DIR");
@@ -200,8 +231,7 @@ void show(const Arguments& arguments) {
 int run(int argc, char** argv) {
   Arguments arguments;
   std::vector<std::string> extensions;
-  int limit = 0;
-  const po::options_description options = described(arguments, extensions, limit);
+  const po::options_description options = described(arguments, extensions);
   po::options_description everything = options;
   everything.add_options()("command", po::value(&arguments.command))("words", po::value(&arguments.words));
   po::positional_options_description places;
@@ -214,7 +244,7 @@ int run(int argc, char** argv) {
     return arguments.command.empty() && given.count("help") == 0 ? 2 : 0;
   }
   arguments.office.extensions.assign(extensions.begin(), extensions.end());
-  arguments.office.lifeLimit = std::chrono::seconds(limit);
+  arguments.office.lifeLimit = std::chrono::seconds(arguments.limit);
 
   if (arguments.command == "convert") {
     convert(arguments);
@@ -224,6 +254,8 @@ int run(int argc, char** argv) {
     return check(arguments);
   } else if (arguments.command == "summarise") {
     summarise(arguments);
+  } else if (arguments.command == "audit") {
+    audit(arguments);
   } else if (arguments.command == "pool") {
     pool(arguments);
   } else if (arguments.command == "dispatch") {

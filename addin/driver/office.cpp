@@ -98,6 +98,11 @@ struct Office::Running {
     process = std::make_unique<Process>(officeBinary(), line, temporaryFilesIn(profile));
   }
 
+  bool hasGrownOver(std::uint64_t limit) {
+    const std::lock_guard lock(guard);
+    return limit > 0 && process && process->memory() > limit;
+  }
+
   void bite(Watchdog::Reason reason, const Profile& profile) {
     const std::lock_guard lock(guard);
     if (process) {
@@ -137,9 +142,10 @@ void Office::start() {
   Running& run = *running_;
   const std::vector<std::string> line = commandLine(options_, profile_, run.pipe);
   run.launch(line, profile_);
-  run.watchdog =
-      std::make_unique<Watchdog>(options_.startLimit + connectionSlack,
-                                 [&run, &profile = profile_](auto reason) { run.bite(reason, profile); });
+  run.watchdog = std::make_unique<Watchdog>(
+      options_.startLimit + connectionSlack,
+      [&run, &profile = profile_](auto reason) { run.bite(reason, profile); },
+      [&run, limit = options_.memoryLimit] { return run.hasGrownOver(limit); });
   const auto end = std::chrono::steady_clock::now() + options_.startLimit;
   while (!run.context.is()) {
     if (const auto code = run.process->wait(std::chrono::milliseconds(200))) {
@@ -188,6 +194,14 @@ void Office::stop() noexcept {
   running_.reset();
 }
 
+bool Office::isRunning() const {
+  return !running_->watchdog->hasBitten() && !running_->process->wait(std::chrono::milliseconds(0));
+}
+
+void Office::allow(std::chrono::seconds limit) {
+  running_->watchdog->allow(limit);
+}
+
 void Office::restart() {
   stop();
   start();
@@ -233,9 +247,17 @@ Any Office::call(const Reference<css::uno::XInterface>& object, const std::strin
 }
 
 Failure Office::failed(const std::string& what) const {
+  if (running_->watchdog->hasBitten() == Watchdog::Reason::Grown) {
+    constexpr std::uint64_t megabyte = 1'000'000;
+    return Failure(fmt::format("{}: the office was ended because it took more than {} MB of memory", what,
+                               options_.memoryLimit / megabyte));
+  }
   if (running_->watchdog->hasBitten()) {
     return Failure(fmt::format("{}: the office was ended because it took longer than {} s", what,
                                options_.lifeLimit.count()));
+  }
+  if (running_->process->wait(std::chrono::milliseconds(200))) {
+    return Failure(what + ": the office fell over it");
   }
   return Failure(what + ": " + wordsOfCurrent());
 }

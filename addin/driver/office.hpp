@@ -9,6 +9,7 @@
 #include <com/sun/star/uno/XComponentContext.hpp>
 
 #include <chrono>
+#include <cstdint>
 #include <filesystem>
 #include <initializer_list>
 #include <memory>
@@ -23,6 +24,7 @@ struct OfficeOptions {
   bool visible = false;                          ///< on a screen (DISPLAY), for pictures of windows
   std::chrono::seconds startLimit{120};          ///< for each start, on a machine that has other work
   std::chrono::seconds lifeLimit{1800};          ///< after a start; then it is killed, the running call fails
+  std::uint64_t memoryLimit = 0; ///< bytes; above, it is killed, the running call fails; 0: none
 };
 
 /// A running office. All calls throw Failure with the reason in words. Not to be copied or moved; the
@@ -51,6 +53,11 @@ public:
 
   /// Ends the process and starts it again on the same profile.
   void restart();
+
+  /// Whether it still runs: it may have been killed, or have fallen over a file.
+  bool isRunning() const;
+  /// Its time counts anew, from now.
+  void allow(std::chrono::seconds limit);
 
 private:
   struct Running;

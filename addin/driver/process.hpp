@@ -4,6 +4,7 @@
 #include <osl/process.h>
 
 #include <chrono>
+#include <cstdint>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -26,6 +27,8 @@ public:
   /// Waits for the end: its exit code, or nothing when it still runs after that time.
   std::optional<int> wait(std::chrono::milliseconds atMost);
   void kill();
+  /// Bytes it has in memory; 0 where the system does not say.
+  std::uint64_t memory() const;
 
 private:
   oslProcess handle_ = nullptr;

@@ -202,7 +202,7 @@ Audit audit(std::string file, std::vector<Table> sheets, const AuditOptions& opt
   tables.clear();
   blocks.clear();
   sheets.clear();
-  CheckedBack(audit).check(std::move(own.sheets), options.today);
+  CheckedBack(audit).check(std::move(own.sheets), options);
   return audit;
 }
 

@@ -5,6 +5,7 @@
 #include "check/check.hpp"
 
 #include <array>
+#include <functional>
 #include <memory>
 #include <string>
 #include <vector>
@@ -78,6 +79,7 @@ struct Audit {
   std::size_t unread_count = 0; ///< all of them, also those that are not kept one by one
   std::vector<LackingRule> lacking;
   std::vector<std::string> remarks;
+  bool cancelled = false;      ///< stopped by the person; half an audit would look like a whole one
   std::vector<TidyTable> tidy; ///< the way back; its cells stand in `season`
   std::vector<Frame> frames;   ///< per source table
   std::unique_ptr<Season> season;
@@ -90,6 +92,8 @@ struct Audit {
 struct AuditOptions {
   const GivenMap* given = nullptr; ///< headings as a person mapped them
   double today = 0;                ///< days since 1899-12-30
+  /// Called now and then with the share done (0 to 1); returning false cancels.
+  std::function<bool(double)> progress = {};
 };
 
 /// Audits the sheets of one file. Always gives an answer; what is no table of ours is said to be none.

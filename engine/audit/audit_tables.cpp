@@ -43,14 +43,6 @@ private:
   std::vector<std::vector<Cell>> rows_;
 };
 
-std::string columns_of(const std::vector<Field>& fields) {
-  std::string words;
-  for (const Field field : fields)
-    words += fmt::format("{}{} ({})", words.empty() ? "" : ", ", spec(field).heading,
-                         spec(spec(field).table).sheet);
-  return words;
-}
-
 Cell tidy_cell(const Cell& cell, const FieldSpec& field, Unit unit, const Settings& settings) {
   const bool measure = field.type == FieldType::quantity && unit != Unit::none;
   if (cell.kind != CellKind::number || !measure || unit == settings.unit_of(field.kind))
@@ -86,47 +78,6 @@ std::vector<std::string> verdict_lines(const Audit& audit) {
   return lines;
 }
 
-Table audit_table(const Audit& audit, Place origin) {
-  constexpr std::size_t width = 7;
-  Sheet sheet(width);
-  for (const std::string& line : verdict_lines(audit))
-    sheet.add({line});
-  sheet.add({""});
-  sheet.add({"What was found"});
-  sheet.add({"Where", "Level", "Rule", "Value", "What is doubtful", "What to do", "Proposed"});
-  for (const AuditFinding& each : audit.findings) {
-    const Finding& finding = each.finding;
-    std::string proposed;
-    for (const Change& change : finding.changes)
-      proposed += fmt::format("{}{} = {}", proposed.empty() ? "" : ", ", to_text(change.place),
-                              to_text(change.content));
-    sheet.add({to_text(finding.place), std::string(name(finding.rule->level)),
-               std::string(finding.rule->name), finding.value, finding.message, finding.advice, proposed});
-  }
-  sheet.add({""});
-  sheet.add({"What was left unread"});
-  sheet.add({"Where", "Heading", "Text", "Why"});
-  for (const Unread& unread : audit.unread)
-    sheet.add({to_text(unread.place), unread.heading, unread.text, unread.reason});
-  if (audit.unread.size() < audit.unread_count)
-    sheet.add({fmt::format("{} more cells were left unread.", audit.unread_count - audit.unread.size())});
-  sheet.add({""});
-  sheet.add({"Rules that could not run"});
-  sheet.add({"Rule", "What must hold", "Columns that are missing"});
-  for (const LackingRule& lacking : audit.lacking)
-    sheet.add({std::string(lacking.rule->name), std::string(lacking.rule->expectation),
-               columns_of(lacking.missing)});
-  sheet.add({""});
-  sheet.add({"Rows passed over"});
-  sheet.add({"Sheet", "Row", "What it is", "Text"});
-  for (const AuditedTable& table : audit.tables)
-    for (const AuditedRow& row : table.passed)
-      sheet.add({table.sheet, std::to_string(row.row), std::string(name(row.use)), row.text});
-  for (const std::string& remark : audit.remarks)
-    sheet.add({remark});
-  return std::move(sheet).table(std::move(origin));
-}
-
 Table headings_table(std::span<const Audit> audits, Place origin) {
   Sheet sheet(8);
   sheet.add({"File", "Sheet", "Column", "Heading", "Field", "Unit", "Confidence", "Reason"});
@@ -148,25 +99,41 @@ Table headings_table(std::span<const Audit> audits, Place origin) {
   return std::move(sheet).table(std::move(origin));
 }
 
-std::vector<TidySheet> tidy_tables(const Audit& audit, const Settings& settings) {
+std::vector<TidySheet> tidy_tables(const Audit& audit, const Settings& settings, TidyColumns which) {
   std::vector<TidySheet> sheets;
   if (!audit.season)
     return sheets;
   for (const TidyTable& tidy : audit.tidy) {
     const Located& at = audit.season->where(tidy.kind());
-    const std::size_t columns = tidy.fields().size();
-    Table table(Place{std::string(spec(tidy.kind()).name), 1, 0}, tidy.rows() + 1, columns + 1);
-    for (std::size_t column = 0; column < columns; ++column) {
-      const FieldSpec& field = spec(tidy.fields()[column]);
-      table.at(0, column) = Cell::of_text(std::string(field.heading));
-      for (std::size_t row = 0; row < tidy.rows(); ++row)
-        table.at(row + 1, column) =
-            tidy_cell(at.table->at(row + 1, column), field, tidy.unit(column), settings);
+    std::vector<Field> shown = tidy.fields();
+    if (which == TidyColumns::all_typed) {
+      shown.clear();
+      for (const FieldSpec& field : fields(tidy.kind()))
+        if (field.role == Role::typed)
+          shown.push_back(field.field);
     }
-    table.at(0, columns) = Cell::of_text("From");
-    for (std::size_t row = 0; row < tidy.rows(); ++row)
-      table.at(row + 1, columns) = Cell::of_text(to_text(audit.source(tidy, row)));
-    sheets.push_back({tidy.kind(), std::move(table)});
+    const std::size_t columns = shown.size();
+    TidySheet sheet{tidy.kind(),
+                    Table(Place{std::string(spec(tidy.kind()).name), 1, 0}, tidy.rows() + 1, columns + 1),
+                    {},
+                    tidy.states};
+    for (std::size_t column = 0; column < columns; ++column) {
+      const FieldSpec& field = spec(shown[column]);
+      sheet.table.at(0, column) = Cell::of_text(std::string(field.heading));
+      const std::int32_t found = tidy.column(shown[column]);
+      if (found < 0)
+        continue;
+      const auto from = static_cast<std::size_t>(found);
+      for (std::size_t row = 0; row < tidy.rows(); ++row)
+        sheet.table.at(row + 1, column) =
+            tidy_cell(at.table->at(row + 1, from), field, tidy.unit(from), settings);
+    }
+    sheet.table.at(0, columns) = Cell::of_text("From");
+    for (std::size_t row = 0; row < tidy.rows(); ++row) {
+      sheet.from.push_back(audit.source(tidy, row));
+      sheet.table.at(row + 1, columns) = Cell::of_text(to_text(sheet.from.back()));
+    }
+    sheets.push_back(std::move(sheet));
   }
   return sheets;
 }

@@ -158,7 +158,7 @@ void CheckedBack::tell_lacking() {
   }
 }
 
-void CheckedBack::check(std::vector<Table> lists, double today) {
+void CheckedBack::check(std::vector<Table> lists, const AuditOptions& how) {
   std::vector<Table> sheets;
   bool visits = false;
   for (TidyTable& tidy : audit_.tidy) {
@@ -168,7 +168,7 @@ void CheckedBack::check(std::vector<Table> lists, double today) {
   if (!visits)
     sheets.push_back(empty_visits());
   std::move(lists.begin(), lists.end(), std::back_inserter(sheets));
-  auto season = read_season(std::move(sheets), today);
+  auto season = read_season(std::move(sheets), how.today);
   if (!season) {
     audit_.remarks.push_back(season.error().text);
     count_rows();
@@ -180,7 +180,10 @@ void CheckedBack::check(std::vector<Table> lists, double today) {
     const auto answers = answers_in(*audit_.season); // of a workbook that was checked before
     CheckOptions options;
     options.answers = answers;
-    take_findings(wetspell::check(*audit_.season, options));
+    options.progress = how.progress;
+    CheckReport report = wetspell::check(*audit_.season, options);
+    audit_.cancelled = report.cancelled;
+    take_findings(std::move(report));
     tell_lacking();
   }
   count_reasons();

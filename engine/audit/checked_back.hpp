@@ -12,7 +12,7 @@ class CheckedBack {
 public:
   explicit CheckedBack(Audit& audit) : audit_(audit) {}
   /// Reads the tidy tables and the workbook's own lists as a season, checks it, fills the audit.
-  void check(std::vector<Table> lists, double today);
+  void check(std::vector<Table> lists, const AuditOptions& how);
 
 private:
   [[nodiscard]] const TidyTable* tidy_at(const Place& place) const;

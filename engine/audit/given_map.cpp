@@ -79,6 +79,10 @@ void GivenMap::add(GivenMapping mapping) {
   all_.push_back(std::move(mapping));
 }
 
+void GivenMap::add(const GivenMap& other) {
+  all_.insert(all_.end(), other.all_.begin(), other.all_.end());
+}
+
 const GivenMapping* GivenMap::find(std::string_view heading) const {
   const std::string wanted = plain(heading);
   for (const GivenMapping& each : all_)

@@ -24,6 +24,8 @@ struct GivenMapping {
 class GivenMap {
 public:
   void add(GivenMapping mapping);
+  /// All of another one; what is here already counts first.
+  void add(const GivenMap& other);
   /// What was given for this heading (case and signs aside); null when nothing was.
   [[nodiscard]] const GivenMapping* find(std::string_view heading) const;
   [[nodiscard]] bool empty() const { return all_.empty(); }

@@ -22,13 +22,14 @@ namespace po = boost::program_options;
 Result<GivenMap> given_map(const std::string& file) {
   if (file.empty())
     return GivenMap{};
-  auto sources = read_sources(std::span(&file, 1), TextFiles::any);
+  auto sources = read_sources(std::span(&file, 1), TextFiles::any, OwnSheets::read);
   if (!sources.front().tables)
     return sources.front().tables.error();
   Problem problem{ProblemKind::not_enough, fmt::format("{} holds no table.", file)};
   for (const Table& table : sources.front().tables.value()) {
     auto map = read_given_map(table);
-    if (map)
+    // A table with the two headings is the one that is meant, even where it cannot be understood.
+    if (map || map.error().kind == ProblemKind::bad_argument)
       return map;
     problem = map.error();
   }

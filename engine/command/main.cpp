@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <exception>
+#include <new>
 
 namespace wetspell::command {
 
@@ -98,8 +99,10 @@ Exit run(const Arguments& words) {
 int main(int count, char** words) {
   try {
     return static_cast<int>(wetspell::command::run({words + 1, words + count}));
-  } catch (const std::exception& error) { // out of memory, a broken pipe: nothing a command could answer
+  } catch (const std::bad_alloc&) {
+    fmt::print(stderr, "wetspell: this needs more memory than there is; give fewer or smaller files.\n");
+  } catch (const std::exception& error) { // a broken pipe: nothing a command could answer
     fmt::print(stderr, "wetspell: {}\n", error.what());
-    return static_cast<int>(wetspell::command::Exit::could_not);
   }
+  return static_cast<int>(wetspell::command::Exit::could_not);
 }

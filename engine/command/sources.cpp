@@ -1,6 +1,7 @@
 #include "command/sources.hpp"
 
 #include "exchange/tables_json.hpp"
+#include "gather/workbook_bytes.hpp"
 #include "measure/refuse.hpp"
 
 #include <boost/process.hpp>
@@ -9,7 +10,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cerrno>
+#include <fstream>
 #include <map>
+#include <optional>
 #include <sstream>
 
 namespace wetspell::command {
@@ -18,23 +22,53 @@ namespace {
 
 namespace fs = std::filesystem;
 
+/// One workbook's line, as wetspell-office writes it.
 Result<std::vector<Table>> tables_in(const nlohmann::json& line) {
   if (line.contains("problem"))
     return bad_argument(line.at("problem").get<std::string>());
-  return tables_from_json(line.at("tables").dump());
+  return tables_from(line.at("tables"));
+}
+
+std::string ending_of(const fs::path& path) {
+  std::string ending = path.extension().string();
+  std::transform(ending.begin(), ending.end(), ending.begin(),
+                 [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+  return ending;
+}
+
+/// What can be said of a file before it is opened.
+std::optional<Problem> problem_with(const std::string& file, bool workbook) {
+  std::error_code error;
+  if (!fs::exists(file, error))
+    return not_enough(fmt::format("{}: there is no such file or folder.", file));
+  if (fs::is_directory(file, error))
+    return std::nullopt;
+  if (!std::ifstream(file, std::ios::binary))
+    return bad_argument(fmt::format("{} cannot be read: {}.", file, std::generic_category().message(errno)));
+  if (!workbook || !may_be_workbook(file))
+    return std::nullopt;
+  const auto bytes = file_text(file);
+  if (!bytes)
+    return bytes.error();
+  constexpr std::uintmax_t most = std::uintmax_t{4096} << 20U; // a full sheet of visits is within that
+  if (auto sound = openable(fs::path(file).extension().string(), bytes.value(), most); !sound)
+    return Problem{sound.error().kind, fmt::format("{}: {}", file, sound.error().text)};
+  return std::nullopt;
 }
 
 /// What the office said of each workbook, by its name.
-std::map<std::string, Result<std::vector<Table>>> read_workbooks(const Arguments& files) {
+std::map<std::string, Result<std::vector<Table>>> read_workbooks(const Arguments& files, OwnSheets own) {
   std::map<std::string, Result<std::vector<Table>>> read;
   if (files.empty())
     return read;
-  Arguments words{"tables"};
+  Arguments words{"tables", "--limit", "600"}; // seconds a workbook
+  if (own == OwnSheets::read)
+    words.emplace_back("--own");
   words.insert(words.end(), files.begin(), files.end());
   const auto said = run_office(words);
   std::istringstream lines(said ? said.value().output : std::string());
   for (std::string line; std::getline(lines, line);) {
-    const auto parsed = nlohmann::json::parse(line, nullptr, false);
+    auto parsed = nlohmann::json::parse(line, nullptr, false);
     if (parsed.is_object() && parsed.contains("file"))
       read.emplace(parsed["file"].get<std::string>(), tables_in(parsed));
   }
@@ -49,7 +83,7 @@ std::map<std::string, Result<std::vector<Table>>> read_workbooks(const Arguments
 
 bool is_workbook(const fs::path& path) {
   constexpr std::array endings{".ods", ".xlsx", ".fods"};
-  return std::find(endings.begin(), endings.end(), path.extension().string()) != endings.end();
+  return std::find(endings.begin(), endings.end(), ending_of(path)) != endings.end();
 }
 
 Result<fs::path> office_program() {
@@ -81,18 +115,21 @@ Result<OfficeSaid> run_office(const Arguments& words) {
   return said;
 }
 
-std::vector<Source> read_sources(std::span<const std::string> files, TextFiles wanted) {
+std::vector<Source> read_sources(std::span<const std::string> files, TextFiles wanted, OwnSheets own) {
+  constexpr std::array older{".xls", ".xlsm", ".xlsb", ".ots"};
   Arguments workbooks;
   const auto needs_office = [&](const fs::path& path) {
-    return is_workbook(path) || (wanted == TextFiles::any && path.extension() == ".xls");
+    std::error_code error;
+    const bool old = std::find(older.begin(), older.end(), ending_of(path)) != older.end();
+    return (is_workbook(path) || (wanted == TextFiles::any && old)) && !fs::is_directory(path, error);
   };
-  std::copy_if(files.begin(), files.end(), std::back_inserter(workbooks), needs_office);
-  auto read = read_workbooks(workbooks);
+  std::copy_if(files.begin(), files.end(), std::back_inserter(workbooks),
+               [&](const std::string& file) { return needs_office(file) && !problem_with(file, true); });
+  auto read = read_workbooks(workbooks, own);
   std::vector<Source> sources;
   for (const std::string& file : files) {
-    std::error_code error;
-    if (!fs::exists(file, error))
-      sources.push_back({file, not_enough(fmt::format("{}: there is no such file or folder.", file))});
+    if (auto problem = problem_with(file, needs_office(file)))
+      sources.push_back({file, std::move(*problem)});
     else if (needs_office(file))
       sources.push_back({file, std::move(read.at(file))});
     else

@@ -14,6 +14,7 @@
 
 namespace wetspell::command {
 
+/// By its ending, in small letters or capitals.
 bool is_workbook(const std::filesystem::path& path);
 
 /// The office's own part of the command line; refuses in words when it is not there.
@@ -31,8 +32,11 @@ struct Source {
   std::string file;
   Result<std::vector<Table>> tables;
 };
-/// In the order of `files`. All workbooks are read by one office. With `any`, old workbooks (.xls) and text
-/// files of any kind too.
-std::vector<Source> read_sources(std::span<const std::string> files, TextFiles wanted = TextFiles::ours);
+/// Whether sheets that Wetspell wrote into a workbook are read like others.
+enum class OwnSheets { left_out, read };
+/// In the order of `files`. All workbooks are read by one office; one that is too much for it gives a problem
+/// and the others are read all the same. With `any`, old workbooks (.xls) and text files of any kind too.
+std::vector<Source> read_sources(std::span<const std::string> files, TextFiles wanted = TextFiles::ours,
+                                 OwnSheets own = OwnSheets::left_out);
 
 } // namespace wetspell::command

@@ -16,8 +16,7 @@ namespace wetspell {
 
 namespace {
 
-constexpr std::size_t most_columns = 16'384;             // as many as a sheet has
-constexpr std::size_t most_cells = std::size_t{1} << 26; // so that a ragged file stays within memory
+constexpr std::size_t most_columns = 16'384; // as many as a sheet has
 
 /// How often each candidate stands in a line outside quotes. Of two that do equally well the first is taken:
 /// a comma is also a decimal sign.

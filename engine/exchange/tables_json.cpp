@@ -78,12 +78,20 @@ std::string json_from_tables(std::span<const Table> tables) {
   return all.dump(-1, ' ', false, json::error_handler_t::replace);
 }
 
-Result<std::vector<Table>> tables_from_json(std::string_view text) {
+Result<std::vector<Table>> tables_from(const json& all) {
   try {
     std::vector<Table> tables;
-    for (const json& each : json::parse(text))
+    for (const json& each : all)
       tables.push_back(table_from(each));
     return tables;
+  } catch (const json::exception& error) {
+    return bad_argument(std::string("The tables cannot be read: ") + error.what());
+  }
+}
+
+Result<std::vector<Table>> tables_from_json(std::string_view text) {
+  try {
+    return tables_from(json::parse(text));
   } catch (const json::exception& error) { // the library answers wrong JSON and wrong shapes with one
     return bad_argument(std::string("The tables cannot be read: ") + error.what());
   }

@@ -4,6 +4,8 @@
 #include "base/result.hpp"
 #include "table/table.hpp"
 
+#include <nlohmann/json_fwd.hpp>
+
 #include <span>
 #include <string>
 #include <string_view>
@@ -18,5 +20,7 @@ std::string json_from_tables(std::span<const Table> tables);
 
 /// The way back. Refuses in words what json_from_tables does not write.
 Result<std::vector<Table>> tables_from_json(std::string_view text);
+/// The same from what was parsed already.
+Result<std::vector<Table>> tables_from(const nlohmann::json& tables);
 
 } // namespace wetspell

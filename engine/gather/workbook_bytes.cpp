@@ -193,8 +193,8 @@ bool is_left_behind(const fs::path& path) {
   return name.starts_with(".") || name.starts_with("~$");
 }
 
-Result<void> openable(std::string_view ending, std::string_view bytes) {
-  return sound(ending, bytes, most_bytes_unpacked);
+Result<void> openable(std::string_view ending, std::string_view bytes, std::uintmax_t most) {
+  return sound(ending, bytes, most);
 }
 
 Result<void> openable(const fs::path& path) {

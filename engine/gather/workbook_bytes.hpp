@@ -24,7 +24,9 @@ bool may_be_workbook(const std::filesystem::path& path);
 bool is_left_behind(const std::filesystem::path& path);
 
 /// Whether an office may be asked to open the bytes of a file with this ending; the Problem says why not.
-Result<void> openable(std::string_view ending, std::string_view bytes);
+/// `most`: bytes that it may have unpacked.
+Result<void> openable(std::string_view ending, std::string_view bytes,
+                      std::uintmax_t most = most_bytes_unpacked);
 
 /// The same for a file on the disk.
 Result<void> openable(const std::filesystem::path& path);

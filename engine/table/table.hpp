@@ -18,6 +18,9 @@ struct Place {
   bool operator==(const Place&) const = default;
 };
 
+/// The most cells that are read from one sheet or file, so that a far-flung one stays within memory.
+inline constexpr std::size_t most_cells = std::size_t{1} << 26;
+
 /// "A", "Z", "AA": the letters Calc shows for a column counted from 0.
 std::string column_letters(std::size_t column);
 

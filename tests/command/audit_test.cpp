@@ -86,6 +86,54 @@ TEST(AuditCommand, MakesFormulasHarmlessWhereverTheyComeOut) {
   EXPECT_NE(text_of(folder / "out" / "old-tidy-visits.csv").find("'=A1"), std::string::npos);
 }
 
+TEST(AuditCommand, TakesSheetsAsWideAsTheyGetAndTextsAsLong) {
+  const Folder folder;
+  const auto sheet = [](std::size_t columns, const std::string& words) {
+    std::string text = "Pool,Date,Depth (cm)";
+    for (std::size_t i = 3; i < columns; ++i)
+      text += ",more " + std::to_string(i);
+    return text + "\nB07,2019-04-01,30\nB08,2019-04-02," + words + "\n";
+  };
+  write(folder / "wide.csv", sheet(16'384, "31"));
+  EXPECT_EQ(
+      json::parse(run({"audit", (folder / "wide.csv").string(), "--format", "json"}).out)["rows"]["usable"],
+      2);
+  write(folder / "wider.csv", sheet(16'385, "31"));
+  const Said wider = run({"audit", (folder / "wider.csv").string()});
+  EXPECT_EQ(wider.exit, 2);
+  EXPECT_NE(wider.err.find("3 rows of up to 16385 columns are more than can be read"), std::string::npos)
+      << wider.err;
+  write(folder / "long.csv", sheet(3, std::string(32'767, 'x')));
+  EXPECT_EQ(
+      json::parse(run({"audit", (folder / "long.csv").string(), "--format", "json"}).out)["unread"].size(),
+      1u);
+  write(folder / "zeros.csv", std::string(100'000, '\0'));
+  EXPECT_NE(run({"audit", (folder / "zeros.csv").string()}).out.find("no table"), std::string::npos);
+  write(folder / "zero.csv",
+        std::string("Pool,Date,Depth (cm)\nB07,2019-04-01,30\nB08\0,2019-04-02,31\n", 63));
+  EXPECT_EQ(
+      json::parse(run({"audit", (folder / "zero.csv").string(), "--format", "json"}).out)["rows"]["usable"],
+      2);
+}
+
+#ifndef __SANITIZE_ADDRESS__ // a sanitizer sets aside more address space than there is memory
+TEST(AuditCommand, SaysInWordsThatThereIsTooLittleMemory) {
+  const Folder folder;
+  std::string text = "Pool,Date,Depth (cm)\n";
+  for (int i = 0; i < 200'000; ++i)
+    text += "B07,2019-04-01,30\n";
+  write(folder / "tall.csv", text);
+  write(folder / "small.sh", "ulimit -v 60000; exec \"$1\" audit \"$2\"\n"); // kilobytes
+  namespace bp = boost::process;
+  EXPECT_EQ(bp::system(bp::search_path("bash"), (folder / "small.sh").string(), WETSPELL_PROGRAM,
+                       (folder / "tall.csv").string(), bp::std_out > bp::null,
+                       bp::std_err > (folder / "err").string()),
+            2);
+  EXPECT_EQ(text_of(folder / "err"),
+            "wetspell: this needs more memory than there is; give fewer or smaller files.\n");
+}
+#endif
+
 TEST(AuditCommand, AnswersForEveryFileAndForBytesOfAnyKind) {
   const Folder folder;
   std::string noise;

@@ -1,0 +1,100 @@
+#include "sheet/as_shown.hpp"
+
+#include "base/text.hpp"
+#include "quantity/print.hpp"
+#include "quantity/unit.hpp"
+
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/sheet/XSheetCellRanges.hpp>
+#include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
+#include <com/sun/star/text/XTextRange.hpp>
+#include <com/sun/star/util/NumberFormat.hpp>
+
+#include <cmath>
+#include <string_view>
+
+namespace wetspell::addin {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
+
+namespace {
+
+enum class Shows { number, percent, more };
+
+Shows shownBy(const Reference<css::beans::XPropertySet>& format) {
+  sal_Int16 type = 0;
+  format->getPropertyValue("Type") >>= type;
+  if ((type & css::util::NumberFormat::PERCENT) != 0)
+    return Shows::percent;
+  if ((type & (css::util::NumberFormat::NUMBER | css::util::NumberFormat::DEFINED)) == 0 ||
+      (type & css::util::NumberFormat::DATETIME) != 0)
+    return Shows::number;
+  rtl::OUString code;
+  format->getPropertyValue("FormatString") >>= code;
+  return code.indexOf('"') >= 0 || code.indexOf('\\') >= 0 || code.startsWith("00") ? Shows::more
+                                                                                    : Shows::number;
+}
+
+std::string_view trimmed(std::string_view text) {
+  const std::size_t first = text.find_first_not_of(' ');
+  if (first == std::string_view::npos)
+    return {};
+  return text.substr(first, text.find_last_not_of(' ') - first + 1);
+}
+
+/// The text for a number that is shown with words around it; empty: it is a number like others.
+std::string withWords(double number, const std::string& shown) {
+  constexpr std::string_view digits = "0123456789";
+  const std::size_t first = shown.find_first_of(digits);
+  if (first == std::string::npos)
+    return {};
+  const std::size_t last = shown.find_last_of(digits);
+  const std::string_view before = trimmed(std::string_view(shown).substr(0, first));
+  const std::string_view after = trimmed(std::string_view(shown).substr(last + 1));
+  if (before.empty() || before == "-") {
+    if (!after.empty() && unit_named(after))
+      return plain(number) + " " + std::string(after);
+  }
+  const std::string whole = plain(std::abs(number));
+  const std::string_view middle = std::string_view(shown).substr(first, last + 1 - first);
+  const bool padded = middle.size() > whole.size() && middle.ends_with(whole) &&
+                      middle.find_first_not_of('0') >= middle.size() - whole.size();
+  const bool code = number >= 0 && number == std::floor(number) && after.empty() &&
+                    (padded || (!before.empty() && middle == whole));
+  return code ? shown : std::string();
+}
+
+} // namespace
+
+void takeAsShown(Table& table, const Reference<css::table::XCellRange>& range,
+                 const Reference<css::util::XNumberFormats>& formats) {
+  const Reference<css::sheet::XUniqueCellFormatRangesSupplier> supplier(range, UNO_QUERY_THROW);
+  const Reference<css::container::XIndexAccess> groups = supplier->getUniqueCellFormatRanges();
+  for (sal_Int32 i = 0; i < groups->getCount(); ++i) {
+    const Reference<css::sheet::XSheetCellRanges> group(groups->getByIndex(i), UNO_QUERY_THROW);
+    sal_Int32 key = 0;
+    Reference<css::beans::XPropertySet>(group, UNO_QUERY_THROW)->getPropertyValue("NumberFormat") >>= key;
+    const Shows shows = shownBy(formats->getByKey(key));
+    if (shows == Shows::number)
+      continue;
+    for (const css::table::CellRangeAddress& part : group->getRangeAddresses())
+      for (sal_Int32 row = part.StartRow; row <= part.EndRow; ++row)
+        for (sal_Int32 column = part.StartColumn; column <= part.EndColumn; ++column) {
+          Cell& cell = table.at(static_cast<std::size_t>(row), static_cast<std::size_t>(column));
+          if (cell.kind != CellKind::number)
+            continue;
+          if (shows == Shows::percent) {
+            cell = Cell::of_text(plain(cell.number * 100) + "%");
+            continue;
+          }
+          const Reference<css::text::XTextRange> shown(range->getCellByPosition(column, row),
+                                                       UNO_QUERY_THROW);
+          if (std::string text = withWords(cell.number, fromOffice(shown->getString())); !text.empty())
+            cell = Cell::of_text(std::move(text));
+        }
+  }
+}
+
+} // namespace wetspell::addin
