@@ -93,6 +93,16 @@ TEST_F(Macro, MakesRoomAndClears) {
   EXPECT_TRUE(rowsOnSheet(document).empty());
 }
 
+TEST_F(Macro, AuditsAWorkbook) {
+  const std::string before = snapshot(document, "");
+  EXPECT_THAT(text(call("AuditOf", {any("text")})), HasSubstr("can be used as they are"));
+  EXPECT_TRUE(same(snapshot(document, ""), before));
+  const auto json = nlohmann::json::parse(text(call("AuditWorkbook")));
+  EXPECT_FALSE(json.empty());
+  EXPECT_EQ(document.read("Audit.A1").text, "Audit");
+  EXPECT_EQ(document.undoTitles(), (std::vector<std::string>{"Audit the workbook"}));
+}
+
 /// A document with a macro of its own that calls the library and catches what goes wrong.
 TEST_F(Macro, OfADocumentIsToldInWordsWhatWentWrong) {
   const Document empty = Document::create(office(), {.runMacros = true});
