@@ -62,6 +62,7 @@ std::string withWords(double number, const std::string& shown) {
   const bool padded = middle.size() > whole.size() && middle.ends_with(whole) &&
                       middle.find_first_not_of('0') >= middle.size() - whole.size();
   const bool code = number >= 0 && number == std::floor(number) && after.empty() &&
+                    before.find(' ') == std::string_view::npos && // words and a number are no code
                     (padded || (!before.empty() && middle == whole));
   return code ? shown : std::string();
 }
