@@ -46,7 +46,7 @@ Audit auditDocument(const SheetDocument& document, const std::string& name, cons
     if (const auto owned = ownedBlock(document, tidyBlock(kind)))
       requireUnprotected(*owned);
   Audited audited = look(document, name, progress);
-  const UndoStep step(document, "Audit the workbook");
+  OneUndoStep step(document, "Audit the workbook");
   {
     const UndoPart part(document);
     writeAuditPage(document, audited.audit);
@@ -56,6 +56,7 @@ Audit auditDocument(const SheetDocument& document, const std::string& name, cons
     writeHeadingsPage(document, audited.audit, audited.corrections);
   }
   writeTidyPages(document, audited.audit);
+  step.keep();
   return std::move(audited.audit);
 }
 

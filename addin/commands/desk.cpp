@@ -55,7 +55,7 @@ std::size_t apply(const SheetDocument& document, const Checked& before, Chosen c
     return 0;
   requireChangeable(document);
   requireFindingsWritable(document, before.season); // before anything is changed
-  const UndoStep step(document, "Apply proposed replacements");
+  OneUndoStep step(document, "Apply proposed replacements");
   constexpr std::size_t in_part = 40; // a write may be two changes: content, format
   for (std::size_t begin = 0; begin < changes.size(); begin += in_part) {
     const UndoPart part(document);
@@ -64,6 +64,7 @@ std::size_t apply(const SheetDocument& document, const Checked& before, Chosen c
   }
   const Checked after = look(document);
   writeFindings(document, after.season, after.report);
+  step.keep();
   return answered;
 }
 
@@ -83,8 +84,9 @@ Checked checkSeason(const SheetDocument& document, const Progress& progress) {
   requireChangeable(document);
   Checked checked = look(document, progress);
   requireFindingsWritable(document, checked.season);
-  const UndoStep step(document, "Check the season");
+  OneUndoStep step(document, "Check the season");
   writeFindings(document, checked.season, checked.report);
+  step.keep();
   return checked;
 }
 
@@ -117,16 +119,19 @@ const Finding* findingMarked(const Checked& checked, std::string_view mark) {
 void makeRoom(const SheetDocument& document, TableKind table, std::size_t rows) {
   requireChangeable(document);
   const Season season = seasonOf(document);
-  const UndoStep step(document, "Make room for more rows");
+  OneUndoStep step(document, "Make room for more rows");
   prepareRows(document, season, table, rows);
+  step.keep();
 }
 
 std::size_t clearSeason(const SheetDocument& document) {
   requireChangeable(document);
   const Season season = seasonOf(document);
   requireFindingsWritable(document, season);
-  const UndoStep step(document, "Clear the findings");
-  return clearFindings(document, season);
+  OneUndoStep step(document, "Clear the findings");
+  const std::size_t rows = clearFindings(document, season);
+  step.keep();
+  return rows;
 }
 
 Summarised sumUp(const SheetDocument& document, const Progress& progress) {
@@ -152,7 +157,7 @@ Summarised summariseSeason(const Context& context, const SheetDocument& document
       requireUnprotected(*block);
   Summarised summed = sumUp(document, progress);
   const SeasonHistory history = counted_history(summed.checked.season, summed.checked.report);
-  const UndoStep step(document, "Summarise the season");
+  OneUndoStep step(document, "Summarise the season");
   {
     const UndoPart part(document);
     writePools(document, history, summed.summary);
@@ -162,8 +167,11 @@ Summarised summariseSeason(const Context& context, const SheetDocument& document
     const UndoPart part(document);
     numbers = writeNumbers(document, history, summed.summary, SummaryOptions{});
   }
-  const UndoPart part(document);
-  writeProgramme(context, document, history, summed.summary, numbers);
+  {
+    const UndoPart part(document);
+    writeProgramme(context, document, history, summed.summary, numbers);
+  }
+  step.keep();
   return summed;
 }
 
@@ -179,9 +187,11 @@ std::string pageOfPool(const Context& context, const SheetDocument& document, co
   if (found == pools.end())
     refuse("There is no pool with the code '" + code + "'.");
   const SeasonHistory history = counted_history(summed.checked.season, summed.checked.report);
-  const UndoStep step(document, toOffice("Page of " + code));
-  return writePoolPage(context, document, history, summed.checked.report,
-                       summed.summary.pools[static_cast<std::size_t>(found - pools.begin())]);
+  OneUndoStep step(document, toOffice("Page of " + code));
+  std::string sheet = writePoolPage(context, document, history, summed.checked.report,
+                                    summed.summary.pools[static_cast<std::size_t>(found - pools.begin())]);
+  step.keep();
+  return sheet;
 }
 
 std::size_t askListOf(const SheetDocument& document, const Progress& progress) {
@@ -192,8 +202,9 @@ std::size_t askListOf(const SheetDocument& document, const Progress& progress) {
   if (checked.report.cancelled)
     refuse("The check was cancelled; nothing was written.");
   const std::vector<AskList> lists = ask_lists(checked.season, checked.report);
-  const UndoStep step(document, "Ask list");
+  OneUndoStep step(document, "Ask list");
   writeAskList(document, checked.season, lists);
+  step.keep();
   return lists.size();
 }
 

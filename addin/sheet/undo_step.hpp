@@ -1,6 +1,6 @@
 #pragma once
-// Everything that happens to a document while one of these lives is one undo step. When an exception ends its
-// life, all of it is taken back.
+// Everything that happens to a document while one of these lives is one undo step, which is taken back when
+// it was not kept: when an exception ends its life.
 
 #include "base/css.hpp"
 
@@ -8,37 +8,44 @@
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 
-#include <exception>
-
 namespace wetspell::addin {
 
-class UndoStep {
+/// To be kept, outright, at its end. Whether an exception is on its way cannot be asked of the language here:
+/// the extension brings its own runtime, and exceptions that cell functions throw into the office while the
+/// step changes cells count there as never caught.
+class OneUndoStep {
 public:
-  UndoStep(const css::uno::Reference<css::uno::XInterface>& document, const rtl::OUString& title)
+  OneUndoStep(const css::uno::Reference<css::uno::XInterface>& document, const rtl::OUString& title)
       : model_(document, css::uno::UNO_QUERY_THROW),
         manager_(css::uno::Reference<css::document::XUndoManagerSupplier>(document, css::uno::UNO_QUERY_THROW)
-                     ->getUndoManager()) {
+                     ->getUndoManager()),
+        before_(manager_->getAllUndoActionTitles()) {
     manager_->enterUndoContext(title);
     model_->lockControllers();
   }
-  ~UndoStep() {
+  ~OneUndoStep() {
     try {
       model_->unlockControllers();
       manager_->leaveUndoContext();
-      if (std::uncaught_exceptions() > before_) {
+      // A step in which nothing happened leaves no trace; what was done before it is not to be taken back.
+      if (!kept_ && manager_->getAllUndoActionTitles() != before_) {
         manager_->undo();
         manager_->clearRedo();
       }
     } catch (const css::uno::Exception&) { // a document that was closed meanwhile has no steps left to end
     }
   }
-  UndoStep(const UndoStep&) = delete;
-  UndoStep& operator=(const UndoStep&) = delete;
+  OneUndoStep(const OneUndoStep&) = delete;
+  OneUndoStep& operator=(const OneUndoStep&) = delete;
+
+  /// All of it was done.
+  void keep() { kept_ = true; }
 
 private:
-  int before_ = std::uncaught_exceptions();
+  bool kept_ = false;
   css::uno::Reference<css::frame::XModel> model_;
   css::uno::Reference<css::document::XUndoManager> manager_;
+  css::uno::Sequence<rtl::OUString> before_;
 };
 
 /// Part of a step. The office keeps at most a hundred changes in one list and silently forgets the first ones

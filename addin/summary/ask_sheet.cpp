@@ -4,7 +4,9 @@
 #include "summary/blocks.hpp"
 #include "summary/look.hpp"
 
+#include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
+#include <com/sun/star/table/CellVertJustify2.hpp>
 
 #include <algorithm>
 #include <array>
@@ -30,9 +32,12 @@ void writeAskList(const SheetDocument& document, const Season& season, const std
   const auto all = corner.range(widths.size(), rows);
   setHeights(all, lineHeight);
   dress(all, Dress::text);
+  Reference<css::beans::XPropertySet>(all, UNO_QUERY_THROW)
+      ->setPropertyValue("VertJustify", css::uno::Any(css::table::CellVertJustify2::TOP));
   setFormat(all, numberFormat(document, "General"));
   dress(corner.range(widths.size(), 1), Dress::words);
   dress(corner.at(1, 0).range(widths.size(), 1), Dress::heading);
+  align(corner.at(1, 2).range(1, 1), Side::right);
 
   Table words(Place{}, 1, 1);
   words.at(0, 0) = Cell::of_text(

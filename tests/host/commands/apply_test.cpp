@@ -64,6 +64,15 @@ TEST_F(Apply, WritesTwoCellsWhereTwoWereSwapped) {
   EXPECT_EQ(document.read(at(Field::visit_width, 1)).value, 31);
 }
 
+TEST_F(Apply, KeepsWhatWasDoneWhileACellFunctionRefuses) {
+  const std::string cell = at(Field::visit_temperature_2, 4);
+  document.setFormula("Start.Y1", "=\"mud\"&" + cell);
+  document.setFormula("Start.Z1", "=ORG.WETSPELL.POOL.DEPTHCLASS(Y1)");
+  ASSERT_EQ(document.read("Start.Z1").error, 502) << "an exception of ours, whatever stands in the cell";
+  EXPECT_TRUE(desk.apply(key("temperature-decimal-slipped")));
+  EXPECT_EQ(document.read(cell).value, 51.5);
+}
+
 TEST_F(Apply, WritesTimesOfDay) {
   EXPECT_TRUE(desk.apply(key("end-before-start")));
   EXPECT_EQ(document.read(at(Field::visit_start, 3)).text, "09:40");
