@@ -1,7 +1,8 @@
 #pragma once
-// The sheet 'Ask list': one short text a person, ready to be copied into a mail.
+// The sheet 'Ask list': what to ask whom, a row a question, and one text a person, ready to be copied into a
+// mail.
 
-#include "gather/ask_list.hpp"
+#include "gather/ask_table.hpp"
 #include "sheet/sheets.hpp"
 
 namespace wetspell::addin {

@@ -5,7 +5,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
 
@@ -96,6 +95,13 @@ std::vector<AskList> ask_lists(const Season& season, const CheckReport& report) 
   return all;
 }
 
+std::span<const Question> questions_to(std::span<const AskList> lists, std::size_t person) {
+  const auto found = std::find_if(lists.begin(), lists.end(), [&](const AskList& list) {
+    return list.person == Ref{static_cast<std::int32_t>(person)};
+  });
+  return found == lists.end() ? std::span<const Question>() : std::span<const Question>(found->questions);
+}
+
 std::string ask_text(const Season& season, const AskList& list) {
   const std::string whom = list.name.empty() ? list.code : list.name;
   const std::size_t n = list.questions.size();
@@ -120,21 +126,6 @@ std::string ask_text(const Season& season, const AskList& list) {
                     question.written.empty() ? "(blank)" : question.written, question.doubt, question.advice);
   }
   return text;
-}
-
-Table ask_table(const Season& season, const std::vector<AskList>& lists, Place origin) {
-  constexpr std::array headings{"Person", "Name", "Questions", "Text to paste into a mail"};
-  Table table(std::move(origin), lists.size() + 1, headings.size());
-  for (std::size_t column = 0; column < headings.size(); ++column)
-    table.at(0, column) = Cell::of_text(headings[column]);
-  for (std::size_t i = 0; i < lists.size(); ++i) {
-    const AskList& list = lists[i];
-    table.at(i + 1, 0) = Cell::of_text(list.code.empty() ? "nobody is named" : list.code);
-    table.at(i + 1, 1) = Cell::of_text(list.name);
-    table.at(i + 1, 2) = Cell::of_number(static_cast<double>(list.questions.size()));
-    table.at(i + 1, 3) = Cell::of_text(ask_text(season, list));
-  }
-  return table;
 }
 
 } // namespace wetspell

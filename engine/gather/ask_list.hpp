@@ -4,6 +4,7 @@
 #include "check/check.hpp"
 
 #include <cstdint>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -34,11 +35,11 @@ struct AskList {
 /// the order of their table, then codes that it does not know, last what has no person.
 std::vector<AskList> ask_lists(const Season& season, const CheckReport& report);
 
+/// What is asked of the person with this index; nothing when there is no list of theirs.
+std::span<const Question> questions_to(std::span<const AskList> lists, std::size_t person);
+
 /// One short text, ready to paste into a mail: pool, date, what was written, what is doubtful, what to
 /// answer.
 std::string ask_text(const Season& season, const AskList& list);
-
-/// A row a person with a heading row above: code, name, how many questions, the text.
-Table ask_table(const Season& season, const std::vector<AskList>& lists, Place origin);
 
 } // namespace wetspell

@@ -1,6 +1,6 @@
 // Questions person by person: who is asked, what is not a question, and the text for a mail.
 #include "engine/check/fixture.hpp"
-#include "gather/ask_list.hpp"
+#include "gather/ask_table.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -77,19 +77,28 @@ TEST(AskList, TheTextSaysPoolDateWhatWasWrittenAndWhatIsDoubtful) {
   EXPECT_THAT(ask_text(both.season, lists.back()), HasSubstr("To whoever was there,"));
 }
 
-TEST(AskList, ATableHoldsARowForEveryPerson) {
+TEST(AskList, ATableHoldsARowForEveryQuestionAndALetterForEveryPerson) {
   const Checked both = checked();
   const auto lists = ask_lists(both.season, both.report);
   const Table table = ask_table(both.season, lists, Place{"Ask list", 1, 0});
-  ASSERT_EQ(table.rows(), lists.size() + 1);
-  EXPECT_EQ(table.at(0, 0), Cell::of_text("Person"));
-  EXPECT_EQ(table.at(1, 0), Cell::of_text("RW"));
-  EXPECT_EQ(table.at(1, 1), Cell::of_text("Rowan West"));
-  for (std::size_t i = 0; i < lists.size(); ++i) {
-    EXPECT_EQ(table.at(i + 1, 2), Cell::of_number(static_cast<double>(lists[i].questions.size())));
-    EXPECT_EQ(table.at(i + 1, 3), Cell::of_text(ask_text(both.season, lists[i])));
+  ASSERT_EQ(table.columns(), ask_columns);
+  EXPECT_EQ(table.at(0, AskColumn::person), Cell::of_text("Person"));
+  std::size_t row = 1;
+  for (const AskList& list : lists) {
+    EXPECT_EQ(table.at(row, AskColumn::letter), Cell::of_text(ask_text(both.season, list)));
+    for (std::size_t i = 0; i < list.questions.size(); ++i, ++row) {
+      EXPECT_EQ(table.at(row, AskColumn::person),
+                Cell::of_text(list.code.empty() ? "nobody is named" : list.code));
+      EXPECT_EQ(table.at(row, AskColumn::what), Cell::of_text(list.questions[i].what));
+      EXPECT_EQ(table.at(row, AskColumn::doubt), Cell::of_text(list.questions[i].doubt));
+      EXPECT_EQ(table.at(row, AskColumn::answer), Cell::of_text(list.questions[i].advice));
+      EXPECT_EQ(table.at(row, AskColumn::letter).empty(), i > 0) << "once a person";
+    }
   }
-  EXPECT_EQ(table.at(lists.size(), 0), Cell::of_text("nobody is named"));
+  EXPECT_EQ(table.rows(), row);
+  EXPECT_EQ(table.at(1, AskColumn::person), Cell::of_text("RW"));
+  EXPECT_EQ(table.at(1, AskColumn::name), Cell::of_text("Rowan West"));
+  EXPECT_EQ(table.at(row - 1, AskColumn::person), Cell::of_text("nobody is named"));
 }
 
 } // namespace

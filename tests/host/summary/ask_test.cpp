@@ -3,13 +3,17 @@
 #include "summary/summary_in_office.hpp"
 
 #include "base/text.hpp"
-#include "gather/ask_list.hpp"
+#include "gather/ask_table.hpp"
 
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/table/XColumnRowRange.hpp>
 #include <gmock/gmock.h>
 
 namespace wetspell::host {
 namespace {
 
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
 using driver::Document;
 using ::testing::Contains;
 using ::testing::Not;
@@ -26,18 +30,50 @@ protected:
   }
 };
 
-TEST_F(Asked, ShowsOneTextForEveryPerson) {
+TEST_F(Asked, ShowsEveryQuestionAndOneTextForEveryPerson) {
   const auto engine = expected(document);
   const auto lists = ask_lists(engine->season, engine->report);
   ASSERT_GE(lists.size(), 2U);
   EXPECT_EQ(ask(), static_cast<long>(lists.size()));
+  const Table table = ask_table(engine->season, lists, Place{});
   const Lines lines = lines_of(document, "Ask list");
-  const std::size_t first = find(lines, "Person").row + 1;
-  ASSERT_EQ(lines.size(), first + lists.size());
-  for (std::size_t i = 0; i < lists.size(); ++i) {
-    EXPECT_EQ(lines[first + i][2], Cell::of_number(static_cast<double>(lists[i].questions.size())));
-    EXPECT_EQ(lines[first + i][3], Cell::of_text(ask_text(engine->season, lists[i])));
-  }
+  const std::size_t headings = find(lines, "Person").row;
+  ASSERT_EQ(lines.size(), headings + table.rows());
+  for (std::size_t row = 0; row < table.rows(); ++row)
+    for (std::size_t column = 0; column < ask_columns; ++column)
+      EXPECT_EQ(to_text(lines[headings + row][column]), to_text(table.at(row, column)))
+          << row << ", " << column;
+}
+
+TEST_F(Asked, LeadsToTheCellsAndKeepsRowsLow) {
+  ask();
+  const std::string cells = document.dumpStored("Ask list.A3:H12");
+  EXPECT_THAT(cells, ::testing::HasSubstr("HYPERLINK"));
+  const auto height = [&](const char* cell) {
+    sal_Int32 found = 0;
+    const Reference<css::table::XColumnRowRange> row(document.cell(cell), UNO_QUERY_THROW);
+    Reference<css::beans::XPropertySet>(row->getRows(), UNO_QUERY_THROW)->getPropertyValue("Height") >>=
+        found;
+    return found;
+  };
+  ASSERT_NE(document.read("Ask list.I3").text, "");
+  ASSERT_EQ(document.read("Ask list.I4").text, "");
+  EXPECT_LT(height("Ask list.I3"), 3 * height("Ask list.I4")) << "a letter of many lines makes no row tall";
+}
+
+TEST_F(Asked, KeepsNotesBesideIt) {
+  ask();
+  document.setText("Ask list.K3", "asked on Monday");
+  ask();
+  EXPECT_EQ(document.read("Ask list.K3").text, "asked on Monday");
+}
+
+TEST_F(Asked, LeavesAPersonsOwnSheetOfThatNameAlone) {
+  document.model()->getSheets()->insertNewByName("Ask list", 0);
+  document.setText("Ask list.A1", "mine");
+  ask();
+  EXPECT_EQ(document.read("Ask list.A1").text, "mine");
+  EXPECT_THAT(document.sheetNames(), Contains("Ask list 2"));
 }
 
 TEST_F(Asked, IsTheSameAgain) {
