@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include <optional>
 #include <utility>
 
 namespace wetspell::workbook {
@@ -19,10 +20,6 @@ std::string formula_condition(const std::string& formula) {
 /// Holds for every text, which the engine reads, and for numbers that meet `test`.
 std::string text_or(const std::string& cell, const std::string& test) {
   return formula_condition(fmt::format("OR(ISTEXT({0});{1})", cell, test));
-}
-
-std::string one_of_offered(Field field) {
-  return fmt::format("of:cell-content-is-in-list({})", offered_name(field));
 }
 
 std::string one_of(const std::vector<std::string>& words) {
@@ -45,25 +42,25 @@ std::string other_table(const FieldSpec& field, Field key) {
       field.heading, spec(key).heading, spec(spec(key).table).sheet);
 }
 
-void limit_number(EntryCheck& check, const FieldSpec& field, const std::string& cell) {
+void limit_number(EntryCheck& check, const FieldSpec& field, const std::string& cell,
+                  const EntrySources& from) {
   switch (field.kind) {
   case Kind::temperature:
-    check.condition =
-        text_or(cell, fmt::format("AND({0}>={1};{0}<={2})", cell,
-                                  limit_in_sheet(Limit::temperature_lowest, "unit_temperature"),
-                                  limit_in_sheet(Limit::temperature_highest, "unit_temperature")));
+    check.condition = text_or(cell, fmt::format("AND({0}>={1};{0}<={2})", cell,
+                                                from.limit(Limit::temperature_lowest, field.kind),
+                                                from.limit(Limit::temperature_highest, field.kind)));
     check.refusal = "Water is not as cold or as warm as that. Was it read in the other unit? Write the unit "
                     "behind the number, or keep it and let the check ask.";
     break;
   case Kind::depth:
-    check.condition = text_or(
-        cell, fmt::format("AND({0}>=0;{0}<={1})", cell, limit_in_sheet(Limit::depth_most, "unit_depth")));
+    check.condition =
+        text_or(cell, fmt::format("AND({0}>=0;{0}<={1})", cell, from.limit(Limit::depth_most, field.kind)));
     check.refusal = "A seasonal pool is not that deep, and no depth is below 0. Write the unit behind the "
                     "number if it is another one.";
     break;
   case Kind::length:
-    check.condition = text_or(
-        cell, fmt::format("AND({0}>0;{0}<={1})", cell, limit_in_sheet(Limit::length_most, "unit_length")));
+    check.condition =
+        text_or(cell, fmt::format("AND({0}>0;{0}<={1})", cell, from.limit(Limit::length_most, field.kind)));
     check.refusal =
         "A seasonal pool is not as long or as wide as that, and no length is 0 or less. Write the "
         "unit behind the number if it is another one.";
@@ -87,12 +84,11 @@ void limit_number(EntryCheck& check, const FieldSpec& field, const std::string& 
   case Kind::date:
     if (field.table == TableKind::species) // days of any year, in words
       break;
-    check.condition = formula_condition(
-        fmt::format("AND(ISNUMBER({0});IF(ISNUMBER({1});YEAR({0})={1};{0}>=DATE(1990;1;1)))", cell,
-                    setting_name(Setting::season_year)));
-    check.refusal =
-        "This was not understood as a day of this season. Write year-month-day, as 2026-04-18, and "
-        "compare the year with the season on the sheet Start.";
+    check.condition = formula_condition(fmt::format(
+        "AND(ISNUMBER({0});IF(ISNUMBER({1});YEAR({0})={1};{0}>=DATE(1990;1;1)))", cell, from.season_year));
+    check.refusal = "This was not understood as a day of this season. Write year-month-day, as 2026-04-18, "
+                    "and compare the year with the season " +
+                    from.compare_year + ".";
     break;
   case Kind::area:
   case Kind::volume:
@@ -101,54 +97,22 @@ void limit_number(EntryCheck& check, const FieldSpec& field, const std::string& 
   }
 }
 
-EntryCheck entry_check(const FieldSpec& field, const Filling& filling) {
-  const TableLayout& where = layout(field.table);
-  const std::size_t row = where.heading_row + 1;
-  const std::string cell = here(column_of(field.field), row);
-  EntryCheck check;
-  check.name = entry_name(field.field);
-  check.base = fixed_cell(spec(field.table).sheet, column_of(field.field), row);
-  check.title = field.heading;
-  check.help = field.help;
-  if (field.role != Role::typed)
-    return check;
-  switch (field.type) {
+/// The field of the table in which the words of another field are declared.
+std::optional<Field> declared_in(FieldType type) {
+  switch (type) {
   case FieldType::pool_ref:
-    let_choose(check, one_of_offered(Field::pool_code), other_table(field, Field::pool_code));
-    break;
+    return Field::pool_code;
   case FieldType::person_ref:
-    let_choose(check, one_of_offered(Field::person_code), other_table(field, Field::person_code));
-    break;
+    return Field::person_code;
   case FieldType::species_ref:
-    let_choose(check, one_of_offered(Field::species_name), other_table(field, Field::species_name));
-    break;
+    return Field::species_name;
   case FieldType::depth_class:
-    let_choose(check, one_of_offered(Field::depth_class_label), other_table(field, Field::depth_class_label));
-    break;
+    return Field::depth_class_label;
   case FieldType::fill_class:
-    let_choose(check, one_of_offered(Field::fill_class_label), other_table(field, Field::fill_class_label));
-    break;
-  case FieldType::choice: {
-    std::vector<std::string> words;
-    for (const ChoiceWord& word : field.choices->words)
-      words.emplace_back(word.label);
-    let_choose(check, one_of(words), "Choose one of the list's words; other words may not be understood.");
-    break;
+    return Field::fill_class_label;
+  default:
+    return std::nullopt;
   }
-  case FieldType::quantity:
-    limit_number(check, field, cell);
-    break;
-  case FieldType::key:
-    if (field.table != TableKind::species) { // an animal has a row for every form in which it is seen
-      check.condition =
-          formula_condition(fmt::format("COUNTIF([{}];{})<=1", filling.range(field.field), cell));
-      check.refusal = "This code stands in another row already. Codes tell rows apart: each may stand once.";
-    }
-    break;
-  case FieldType::text:
-    break;
-  }
-  return check;
 }
 
 EntryCheck entry_check(const SettingSpec& setting) {
@@ -193,13 +157,51 @@ std::string entry_name(Setting setting) {
   return fmt::format("entry-setting-{}", settings_catalogue()[static_cast<std::size_t>(setting)].name);
 }
 
+EntryCheck entry_check(const FieldSpec& field, std::string_view sheet, std::size_t column, std::size_t row,
+                       const EntrySources& from) {
+  const std::string cell = here(column, row);
+  EntryCheck check;
+  check.name = entry_name(field.field);
+  check.base = fixed_cell(sheet, column, row);
+  check.title = field.heading;
+  check.help = field.help;
+  if (field.role != Role::typed)
+    return check;
+  if (const auto declared = declared_in(field.type)) {
+    let_choose(check, fmt::format("of:cell-content-is-in-list({})", from.offered(*declared)),
+               from.not_offered(field, *declared));
+    return check;
+  }
+  if (field.type == FieldType::choice) {
+    std::vector<std::string> words;
+    for (const ChoiceWord& word : field.choices->words)
+      words.emplace_back(word.label);
+    let_choose(check, one_of(words), "Choose one of the list's words; other words may not be understood.");
+  } else if (field.type == FieldType::quantity) {
+    limit_number(check, field, cell, from);
+  } else if (field.type == FieldType::key && field.table != TableKind::species) {
+    // An animal has a row for every form in which it is seen.
+    check.condition = formula_condition(fmt::format("COUNTIF([{}];{})<=1", from.column(field.field), cell));
+    check.refusal = "This code stands in another row already. Codes tell rows apart: each may stand once.";
+  }
+  return check;
+}
+
 std::vector<EntryCheck> entry_checks(const Filling& filling) {
+  const EntrySources from{
+      [](Limit limit, Kind kind) { return limit_in_sheet(limit, fmt::format("unit_{}", name(kind))); },
+      [](Field declared) { return offered_name(declared); },
+      other_table,
+      setting_name(Setting::season_year),
+      "on the sheet Start",
+      [&](Field field) { return filling.range(field); }};
   std::vector<EntryCheck> all;
   for (const SettingSpec& setting : settings_catalogue())
     all.push_back(entry_check(setting));
   for (const FieldSpec& field : fields())
     if (field.table != TableKind::settings)
-      all.push_back(entry_check(field, filling));
+      all.push_back(entry_check(field, spec(field.table).sheet, column_of(field.field),
+                                layout(field.table).heading_row + 1, from));
   return all;
 }
 

@@ -1,5 +1,7 @@
 #include "fods_parts.hpp"
 
+#include "formula.hpp"
+
 #include "table/cell.hpp"
 #include "table/table.hpp"
 
@@ -100,10 +102,14 @@ void write_columns(Xml& xml, const Sheet& sheet) {
   const auto column = [&](std::size_t at) {
     xml.open("table:table-column")
         .attribute("table:style-name", column_style(sheet.columns[at]))
-        .attribute("table:default-cell-style-name", spec(sheet.columns[at].look).name)
-        .close();
+        .attribute("table:default-cell-style-name", spec(sheet.columns[at].look).name);
+    if (sheet.columns[at].hidden)
+      xml.attribute("table:visibility", "collapse");
+    xml.close();
   };
   std::size_t at = 0;
+  for (; at < sheet.repeat_first; ++at)
+    column(at);
   if (sheet.repeat_columns > 0) {
     xml.open("table:table-header-columns");
     for (; at < sheet.repeat_columns; ++at)
@@ -115,8 +121,8 @@ void write_columns(Xml& xml, const Sheet& sheet) {
 }
 
 std::string address(const std::string& sheet, const Range& range) {
-  return fmt::format("{0}.{1}{2}:{0}.{3}{4}", sheet, column_letters(range.first_column), range.first_row + 1,
-                     column_letters(range.last_column), range.last_row + 1);
+  return fmt::format("{0}.{1}{2}:{0}.{3}{4}", sheet_in_reference(sheet), column_letters(range.first_column),
+                     range.first_row + 1, column_letters(range.last_column), range.last_row + 1);
 }
 
 void write_look_rules(Xml& xml, const Sheet& sheet) {
@@ -175,8 +181,10 @@ void write_entries(Xml& xml, const Workbook& workbook) {
     if (entry.list)
       xml.attribute("table:display-list", "unsorted");
     message(xml, "table:help-message", entry.title, entry.help, {});
-    if (!entry.condition.empty())
+    if (!entry.refusal.empty())
       message(xml, "table:error-message", entry.title, entry.refusal, entry.stop ? "stop" : "warning");
+    else if (!entry.condition.empty())
+      xml.open("table:error-message").attribute("table:display", "false").close();
     xml.close();
   }
   xml.close();

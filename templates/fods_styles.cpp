@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <set>
 
 namespace wetspell::workbook {
@@ -26,6 +27,8 @@ std::string_view format_name(NumberLook look) {
     return "N-version";
   case NumberLook::rows:
     return "N-rows";
+  case NumberLook::text:
+    return "N-text";
   case NumberLook::general:
     break;
   }
@@ -64,6 +67,9 @@ void number_formats(Xml& xml) {
       .attribute("number:decimal-places", std::size_t{0})
       .attribute("number:min-integer-digits", std::size_t{1})
       .close();
+  xml.close();
+  xml.open("number:text-style").attribute("style:name", "N-text");
+  xml.open_inline("number:text-content").close();
   xml.close();
   xml.open("number:text-style").attribute("style:name", "N-version");
   xml.leaf("number:text", "Wetspell at work on this computer: ");
@@ -155,11 +161,15 @@ struct PageSpec {
   PageLook look;
   std::string_view layout, master, display;
   std::string_view pages_down; ///< fitted to one page across and so many down, "0": any; empty: not fitted
+  std::string_view scale{};    ///< of pages that are not fitted
+  bool upright = false;
 };
 constexpr PageSpec pages[] = {
     {PageLook::poster, "L-poster", "Page-poster", "Pool start page", "1"},
     {PageLook::wide_table, "L-table", "Page-table", "Pool table", "0"},
-    {PageLook::very_wide, "L-wide", "Page-wide", "Pool wide table", ""},
+    {PageLook::very_wide, "L-wide", "Page-wide", "Pool wide table", "", "80%"},
+    {PageLook::letter, "L-letter", "Page-letter", "Pool page to read", "1", "", true},
+    {PageLook::two_across, "L-two", "Page-two", "Pool table on two pages", "", "72%"},
 };
 
 } // namespace
@@ -175,7 +185,9 @@ std::string row_style(const SheetRow& row) {
 }
 
 std::string table_style(const Sheet& sheet) {
-  return "ta-" + sheet.name;
+  std::string name = "ta-" + sheet.name;
+  std::replace(name.begin(), name.end(), ' ', '-'); // the name of a style may hold no blank
+  return name;
 }
 
 void write_styles(Xml& xml) {
@@ -200,16 +212,16 @@ namespace {
 void page_layout(Xml& xml, const PageSpec& page) {
   xml.open("style:page-layout").attribute("style:name", page.layout);
   xml.open_inline("style:page-layout-properties")
-      .attribute("fo:page-width", "11in")
-      .attribute("fo:page-height", "8.5in")
-      .attribute("style:print-orientation", "landscape")
+      .attribute("fo:page-width", page.upright ? "8.5in" : "11in")
+      .attribute("fo:page-height", page.upright ? "11in" : "8.5in")
+      .attribute("style:print-orientation", page.upright ? "portrait" : "landscape")
       .attribute("fo:margin", "0.45in")
       .attribute("style:print-page-order", "ttb")
       .attribute("style:first-page-number", "continue")
       .attribute("style:table-centering", "none")
       .attribute("style:print", "charts drawings objects zero-values");
   if (page.pages_down.empty())
-    xml.attribute("style:scale-to", "80%");
+    xml.attribute("style:scale-to", page.scale);
   else
     xml.attribute("style:scale-to-X", "1").attribute("style:scale-to-Y", page.pages_down);
   xml.close();

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cctype>
 #include <stdexcept>
 
 namespace wetspell::workbook {
@@ -18,8 +19,13 @@ std::string here(std::size_t first_column, std::size_t last_column, std::size_t 
   return fmt::format("[.{0}{2}:.{1}{2}]", column_letters(first_column), column_letters(last_column), row + 1);
 }
 
+std::string sheet_in_reference(std::string_view sheet) {
+  const auto plain = [](unsigned char c) { return std::isalnum(c) != 0 || c == '_'; };
+  return std::all_of(sheet.begin(), sheet.end(), plain) ? std::string(sheet) : fmt::format("'{}'", sheet);
+}
+
 std::string fixed_cell(std::string_view sheet, std::size_t column, std::size_t row) {
-  return fmt::format("${}.${}${}", sheet, column_letters(column), row + 1);
+  return fmt::format("${}.${}${}", sheet_in_reference(sheet), column_letters(column), row + 1);
 }
 
 std::string fixed_range(std::string_view sheet, std::size_t first_column, std::size_t first_row,

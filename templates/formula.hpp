@@ -12,6 +12,8 @@ namespace wetspell::workbook {
 std::string here(std::size_t column, std::size_t row);
 /// "[.F6:.H6]"
 std::string here(std::size_t first_column, std::size_t last_column, std::size_t row);
+/// A sheet's name inside a reference, in quotes where it needs them: "'Read first'".
+std::string sheet_in_reference(std::string_view sheet);
 /// "$Visits.$A$6:.$A$505": what a name stands for, and what fixed ranges are made of.
 std::string fixed_cell(std::string_view sheet, std::size_t column, std::size_t row);
 std::string fixed_range(std::string_view sheet, std::size_t first_column, std::size_t first_row,

@@ -60,6 +60,8 @@ constexpr std::array look_table{
              N::general},
     LookSpec{Look::typed_text, "Pool-typed-text", ink, paper, 10, thin, upright, one_line, A::left, B::box,
              N::general},
+    LookSpec{Look::typed_code, "Pool-typed-code", ink, paper, 10, thin, upright, one_line, A::left, B::box,
+             N::text},
     LookSpec{Look::typed_wrapped, "Pool-typed-long-text", ink, paper, 10, thin, upright, wrap, A::left,
              B::box, N::general},
     LookSpec{Look::typed_number, "Pool-typed-number", ink, paper, 10, thin, upright, one_line, A::right,

@@ -51,6 +51,7 @@ enum class Look : std::uint8_t {
   head_derived,
   head_check,
   typed_text,
+  typed_code, ///< kept as it is typed or chosen: 007 is no number
   typed_wrapped,
   typed_number,
   typed_date,
@@ -77,7 +78,7 @@ enum class Look : std::uint8_t {
   fixed_date,
 };
 
-enum class NumberLook : std::uint8_t { general, one_decimal, two_decimals, whole, date, time, version, rows };
+enum class NumberLook : std::uint8_t { general, one_decimal, two_decimals, whole, date, time, version, rows, text };
 enum class Across : std::uint8_t { automatic, left, middle, right };
 enum class Border : std::uint8_t { none, box, below, left_bar };
 
@@ -103,6 +104,8 @@ enum class PageLook : std::uint8_t {
   poster,     ///< the start page: all of it on one page
   wide_table, ///< as wide as one page across
   very_wide,  ///< columns over several pages
+  letter,     ///< upright, all of it on one page
+  two_across, ///< the rows of a handout: broken once, each half as wide as a page
 };
 
 } // namespace wetspell::workbook

@@ -35,6 +35,7 @@ struct SheetColumn {
   double width = 2.5;
   Look look = Look::page; ///< of the cells that no row mentions
   bool page_break_before = false;
+  bool hidden = false;
 };
 
 /// Cells that change their look while a formula over them is true; the first true one counts.
@@ -60,7 +61,8 @@ struct Sheet {
   std::vector<SheetColumn> columns;
   std::vector<SheetRow> rows;
   std::size_t frozen_columns = 0, frozen_rows = 0;
-  std::size_t repeat_columns = 0;             ///< repeated on every printed page
+  std::size_t repeat_columns = 0; ///< [repeat_first, repeat_columns) on every printed page
+  std::size_t repeat_first = 0;
   std::size_t repeat_from = 0, repeat_to = 0; ///< rows [from, to) repeated on every printed page
   std::optional<Range> print;
   std::optional<Range> filter; ///< headings with filter buttons and the rows below
@@ -76,7 +78,8 @@ struct EntryCheck {
   bool stop = false;     ///< refuses; otherwise warns and lets the person keep what was typed
   std::string title;
   std::string help;
-  std::string refusal; ///< what is said when the condition does not hold
+  std::string
+      refusal; ///< what is said when the condition does not hold; empty: other words are let in silently
 };
 
 /// A name for cells, or for a formula that gives cells.

@@ -1,4 +1,5 @@
 // The first sheet: what the workbook is, three steps, the state of things, settings, cautions.
+#include "cautions.hpp"
 #include "entry.hpp"
 #include "formula.hpp"
 #include "layout.hpp"
@@ -29,31 +30,6 @@ constexpr std::array<Step, 3> steps{{
      "all understood. A blank means: not read. Animals and eggs go on the sheet Life."},
     {"3  Ask", "The last column of Visits says at once what looks doubtful. Then choose Wetspell, Check the "
                "season: the sheet Findings lists what to ask whom, while they still remember."},
-}};
-
-/// Cautions of common practice, no source. Each covers `down` rows beside the settings.
-struct Caution {
-  std::string_view text;
-  std::size_t down;
-};
-constexpr std::array<Caution, 7> cautions{{
-    {"Cold water takes your strength within minutes. Go in pairs, tell somebody where, bring dry clothes.",
-     1},
-    {"Thin ice: never step on a pool's ice. Write 'frozen over' from the edge and leave the readings blank.",
-     1},
-    {"Disease travels from pool to pool on mud and water. Clean boots, sticks and thermometers and let them "
-     "dry "
-     "before the next pool; tell the coordinator of dead or sick animals and touch none.",
-     2},
-    {"Animals and eggs stay where they are: count with the eyes, lift nothing, step around what lies in the "
-     "shallows.",
-     1},
-    {"Land: go only where the owner has agreed (sheet Pools, column Permission), and by the way agreed on.",
-     1},
-    {"Turning back is always right. A blank row costs nothing; write in the notes why.", 1},
-    {"Local rules and licensed practice come first. Nothing in this workbook is a legal wetland "
-     "determination.",
-     1},
 }};
 
 SheetRow blank_row(double height) {

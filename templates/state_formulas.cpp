@@ -1,5 +1,6 @@
 #include "state_formulas.hpp"
 
+#include "cautions.hpp"
 #include "check/rule.hpp"
 #include "formula.hpp"
 #include "layout.hpp"
@@ -93,10 +94,9 @@ std::string season_state() {
 }
 
 std::string wading_caution() {
-  return fmt::format(
-      "\"Deep water: do not wade where it is deeper than \"&ROUND({};0)&\" \"&unit_depth&\". A stick "
-      "or a weighted line reaches further than you should.\"",
-      limit_in_sheet(Limit::depth_wading, "unit_depth"));
+  return fmt::format("\"{}\"",
+                     deep_water_caution(fmt::format("\"&ROUND({};0)&\" \"&unit_depth&\"",
+                                                    limit_in_sheet(Limit::depth_wading, "unit_depth"))));
 }
 
 } // namespace wetspell::workbook

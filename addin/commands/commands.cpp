@@ -3,7 +3,9 @@
 #include "audit/audit_tables.hpp"
 #include "audit/blocks.hpp"
 #include "check/findings_table.hpp"
+#include "commands/choose.hpp"
 #include "commands/desk.hpp"
+#include "commands/handouts.hpp"
 #include "commands/talk.hpp"
 #include "commands/window.hpp"
 #include "sheet/findings_sheet.hpp"
@@ -181,6 +183,46 @@ std::string auditAll(const Window& window) {
   return words + "One undo takes the sheets of the audit back.";
 }
 
+/// From a list, with the person of the row in front; without a visible window the person of the row.
+std::string personFor(const Window& window, const Season& season) {
+  const auto selection = selectionIn(window.frame);
+  const std::string here =
+      selection ? personOfRow(season, selection->sheet, selection->first) : std::string();
+  if (!isVisible(window.frame)) {
+    if (here.empty())
+      refuse(
+          "Put the cursor on a person first: a row of the people, of the visits, or of the counts of life.");
+    return here;
+  }
+  if (season.people.empty())
+    refuse("The season names no people: list them on the sheet of people first.");
+  std::vector<std::string> lines;
+  std::size_t first = 0;
+  for (const Person& person : season.people) {
+    if (person.code == here)
+      first = lines.size();
+    lines.push_back(person.name.empty() ? person.code : person.code + "  ·  " + person.name);
+  }
+  const auto line = chooseLine(window, "For whom is the workbook?", lines, first);
+  return line ? season.people[*line].code : std::string();
+}
+
+std::string handOutHere(const Window& window) {
+  const SheetDocument document = documentOf(window.frame);
+  const std::string person = personFor(window, look(document).season);
+  if (person.empty())
+    return {};
+  const auto folder = isVisible(window.frame) ? chooseFolder(window, "Folder for the workbook of " + person)
+                                              : folderOf(document);
+  if (!folder)
+    return {};
+  std::string words =
+      "Two files were written; both are the same workbook, send whichever the person can open:";
+  for (const std::string& file : handOut(window.context, document, person, *folder))
+    words += "\n" + file.substr(file.rfind('/') + 1);
+  return words;
+}
+
 std::string clear(const Window& window) {
   clearSeason(documentOf(window.frame));
   return "The findings and the answers to them are gone; one undo brings them back.";
@@ -199,6 +241,7 @@ constexpr std::array all{
     Command{"poolPage", pageOfThisPool},
     Command{"askList", askAll},
     Command{"audit", auditAll},
+    Command{"handout", handOutHere},
 };
 
 } // namespace

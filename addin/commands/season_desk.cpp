@@ -4,6 +4,7 @@
 #include "base/text.hpp"
 #include "check/findings_table.hpp"
 #include "commands/desk.hpp"
+#include "commands/handouts.hpp"
 #include "commands/window.hpp"
 #include "exchange/audit_report.hpp"
 #include "exchange/report.hpp"
@@ -183,6 +184,16 @@ public:
       const Audit audit =
           auditSheets(spreadsheet(document), fromOffice(name), [this](double) { return !cancelled_; });
       return toOffice(rendered(audit, fromOffice(format)));
+    });
+  }
+  Sequence<rtl::OUString> SAL_CALL handout(const Model& document, const rtl::OUString& person,
+                                           const rtl::OUString& folder) override {
+    return guarded([&] {
+      const auto files = handOut(context_, spreadsheet(document), fromOffice(person), fromOffice(folder));
+      Sequence<rtl::OUString> addresses(static_cast<sal_Int32>(files.size()));
+      std::transform(files.begin(), files.end(), addresses.getArray(),
+                     [](const std::string& file) { return toOffice(file); });
+      return addresses;
     });
   }
 

@@ -1,20 +1,16 @@
 #include "commands/talk.hpp"
 
 #include "base/text.hpp"
+#include "commands/controls.hpp"
 
 #include <com/sun/star/awt/MessageBoxButtons.hpp>
 #include <com/sun/star/awt/Toolkit.hpp>
-#include <com/sun/star/awt/UnoControlDialog.hpp>
 #include <com/sun/star/awt/XActionListener.hpp>
 #include <com/sun/star/awt/XButton.hpp>
 #include <com/sun/star/awt/XControl.hpp>
-#include <com/sun/star/awt/XControlContainer.hpp>
 #include <com/sun/star/awt/XMessageBoxFactory.hpp>
 #include <com/sun/star/awt/XWindow2.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/container/XNameContainer.hpp>
-#include <com/sun/star/lang/XMultiComponentFactory.hpp>
-#include <com/sun/star/lang/XMultiServiceFactory.hpp>
 #include <com/sun/star/task/XStatusIndicatorFactory.hpp>
 #include <cppuhelper/implbase1.hxx>
 #include <rtl/ref.hxx>
@@ -40,22 +36,6 @@ public:
   void SAL_CALL disposing(const css::lang::EventObject&) override {}
   bool pressed = false;
 };
-
-void addControl(const Reference<css::uno::XInterface>& dialog, const char* service, const char* name,
-                sal_Int32 y, sal_Int32 x, sal_Int32 width, sal_Int32 height,
-                std::initializer_list<std::pair<const char*, Any>> properties) {
-  const Reference<css::lang::XMultiServiceFactory> factory(dialog, UNO_QUERY_THROW);
-  const Reference<css::beans::XPropertySet> model(factory->createInstance(toOffice(service)),
-                                                  UNO_QUERY_THROW);
-  model->setPropertyValue("PositionX", Any(x));
-  model->setPropertyValue("PositionY", Any(y));
-  model->setPropertyValue("Width", Any(width));
-  model->setPropertyValue("Height", Any(height));
-  for (const auto& [property, value] : properties)
-    model->setPropertyValue(toOffice(property), value);
-  Reference<css::container::XNameContainer>(dialog, UNO_QUERY_THROW)
-      ->insertByName(toOffice(name), Any(model));
-}
 
 } // namespace
 
@@ -84,27 +64,19 @@ struct ProgressWindow::Window {
   Reference<css::uno::XComponentContext> context;
   Reference<css::frame::XFrame> frame;
   Reference<css::task::XStatusIndicator> bar;
-  Reference<css::awt::XToolkit> toolkit;
   Reference<css::awt::XUnoControlDialog> dialog;
   rtl::Reference<CancelListener> cancel = new CancelListener;
   std::chrono::steady_clock::time_point begun = std::chrono::steady_clock::now();
 
   void openDialog() {
-    const Reference<css::beans::XPropertySet> model(context->getServiceManager()->createInstanceWithContext(
-                                                        "com.sun.star.awt.UnoControlDialogModel", context),
-                                                    UNO_QUERY_THROW);
-    model->setPropertyValue("Title", Any(rtl::OUString("Wetspell")));
-    model->setPropertyValue("Width", Any(sal_Int32(150)));
-    model->setPropertyValue("Height", Any(sal_Int32(58)));
-    addControl(model, "com.sun.star.awt.UnoControlFixedTextModel", "words", 6, 6, 138, 12,
+    const auto model = windowModel(context, 150, 58);
+    addControl(model, "com.sun.star.awt.UnoControlFixedTextModel", "words", {6, 6, 138, 12},
                {{"Label", Any(toOffice(doing + ". Nothing that was typed is changed."))}});
-    addControl(model, "com.sun.star.awt.UnoControlProgressBarModel", "share", 20, 6, 138, 10,
+    addControl(model, "com.sun.star.awt.UnoControlProgressBarModel", "share", {6, 20, 138, 10},
                {{"ProgressValueMax", Any(fullBar)}});
-    addControl(model, "com.sun.star.awt.UnoControlButtonModel", "cancel", 38, 50, 50, 14,
+    addControl(model, "com.sun.star.awt.UnoControlButtonModel", "cancel", {50, 38, 50, 14},
                {{"Label", Any(rtl::OUString("Cancel"))}});
-    dialog = css::awt::UnoControlDialog::create(context);
-    dialog->setModel(Reference<css::awt::XControlModel>(model, UNO_QUERY_THROW));
-    dialog->createPeer(toolkit, Reference<css::awt::XWindowPeer>(frame->getContainerWindow(), UNO_QUERY));
+    dialog = windowOver(context, frame, model);
     Reference<css::awt::XButton>(dialog->getControl("cancel"), UNO_QUERY_THROW)
         ->addActionListener(cancel.get());
     dialog->setVisible(true);
@@ -119,7 +91,6 @@ ProgressWindow::ProgressWindow(const Reference<css::uno::XComponentContext>& con
   window_->context = context;
   window_->frame = frame;
   window_->doing = doing;
-  window_->toolkit.set(css::awt::Toolkit::create(context), UNO_QUERY_THROW);
   window_->bar =
       Reference<css::task::XStatusIndicatorFactory>(frame, UNO_QUERY_THROW)->createStatusIndicator();
   window_->bar->start(toOffice(doing), fullBar);

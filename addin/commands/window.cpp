@@ -6,6 +6,7 @@
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/frame/XController.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XSheetCellRange.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
@@ -31,6 +32,13 @@ std::string fileNameOf(const Reference<css::frame::XModel>& document) {
     return "untitled";
   return fromOffice(
       rtl::Uri::decode(url.copy(url.lastIndexOf('/') + 1), rtl_UriDecodeWithCharset, RTL_TEXTENCODING_UTF8));
+}
+
+std::optional<std::string> folderOf(const SheetDocument& document) {
+  const std::string address = fromOffice(Reference<css::frame::XModel>(document, UNO_QUERY_THROW)->getURL());
+  if (address.empty())
+    refuse("The workbook was never saved, so there is no folder beside it. Save it first.");
+  return address.substr(0, address.rfind('/'));
 }
 
 std::optional<Selection> selectionIn(const Reference<css::frame::XFrame>& frame) {

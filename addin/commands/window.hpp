@@ -21,6 +21,8 @@ struct Selection {
 SheetDocument documentOf(const css::uno::Reference<css::frame::XFrame>& frame);
 /// What its file is called; "untitled" before it was stored.
 std::string fileNameOf(const css::uno::Reference<css::frame::XModel>& document);
+/// The address of the folder in which the document is kept; refuses when it is kept nowhere yet.
+std::optional<std::string> folderOf(const SheetDocument& document);
 std::optional<Selection> selectionIn(const css::uno::Reference<css::frame::XFrame>& frame);
 /// Refuses when the place's sheet is hidden.
 void turnTo(const css::uno::Reference<css::frame::XFrame>& frame, const Place& place);

@@ -38,6 +38,7 @@ constexpr const char* help =
                                          sheets of the audit and a PDF there
   wetspell-office tables FILE...         print the cells of every FILE, one JSON object a line; --limit and
                                          --memory hold for each FILE; --own: sheets that Wetspell wrote too
+  wetspell-office store FILE... --as FORMAT --out DIR   open every FILE, write it there in each FORMAT
   wetspell-office dispatch IN OUT COMMAND...   open IN, run commands by their address, write OUT
   wetspell-office show FILE              open FILE in a window (needs a screen) for --seconds
 
@@ -53,6 +54,7 @@ struct Arguments {
   fs::path out;
   std::string apply;
   std::string format;
+  std::vector<std::string> as;
   std::string size;
   std::string sheet;
   int seconds = 0;
@@ -71,6 +73,7 @@ po::options_description described(Arguments& to, std::vector<std::string>& exten
       "apply", po::value(&to.apply),
       "check: first make all proposed replacements of this level (fix, ask, note)")(
       "format", po::value(&to.format)->default_value("json"), "check, summarise, audit: text, csv or json")(
+      "as", po::value(&to.as), "store: a format by its ending (ods, xlsx); may be repeated")(
       "size", po::value(&to.size)->default_value("1600x1000"), "show: width and height of the window")(
       "sheet", po::value(&to.sheet), "show: name of the sheet to turn to")(
       "seconds", po::value(&to.seconds)->default_value(10), "show: how long the window stays")(
@@ -90,6 +93,21 @@ void convert(const Arguments& arguments) {
   require(arguments.words.size() == 2, "convert wants two files: IN OUT");
   Office office(arguments.office);
   Document::open(office, arguments.words[0]).store(arguments.words[1]);
+}
+
+void store(const Arguments& arguments) {
+  require(!arguments.words.empty(), "store wants at least one file");
+  require(!arguments.as.empty(), "store wants to know as what: --as FORMAT");
+  require(!arguments.out.empty(), "store wants a folder: --out DIR");
+  fs::create_directories(arguments.out);
+  Office office(arguments.office);
+  for (const std::string& word : arguments.words) {
+    const fs::path file(word);
+    const Document document = Document::open(office, file);
+    for (const std::string& format : arguments.as) {
+      document.store(arguments.out / (file.stem().string() + "." + format));
+    }
+  }
 }
 
 void dispatch(const Arguments& arguments) {
@@ -248,6 +266,8 @@ int run(int argc, char** argv) {
 
   if (arguments.command == "convert") {
     convert(arguments);
+  } else if (arguments.command == "store") {
+    store(arguments);
   } else if (arguments.command == "tables") {
     tables(arguments);
   } else if (arguments.command == "check") {

@@ -5,24 +5,14 @@
 #include "command/options.hpp"
 #include "command/sources.hpp"
 #include "gather/ask_list.hpp"
+#include "gather/file_names.hpp"
 #include "table/day.hpp"
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <cctype>
-
 namespace wetspell::command {
 
 namespace {
-
-/// A file name that every system takes: what a code holds beside letters and digits becomes a hyphen.
-std::string file_name(const AskList& list) {
-  std::string name = list.code.empty() ? "nobody" : list.code;
-  std::replace_if(
-      name.begin(), name.end(), [](unsigned char c) { return std::isalnum(c) == 0; }, '-');
-  return "ask-" + name + ".txt";
-}
 
 Result<std::string> asked(Source source, const std::filesystem::path& out) {
   if (!source.tables)
@@ -34,11 +24,16 @@ Result<std::string> asked(Source source, const std::filesystem::path& out) {
   CheckOptions options;
   options.answers = answers;
   const auto lists = ask_lists(season.value(), wetspell::check(season.value(), options));
+  Arguments codes;
+  for (const AskList& list : lists)
+    codes.push_back(list.code);
+  const auto names = file_names(codes);
   std::string all;
-  for (const AskList& list : lists) {
+  for (std::size_t i = 0; i < lists.size(); ++i) {
+    const AskList& list = lists[i];
     const std::string text = ask_text(season.value(), list);
     if (!out.empty())
-      if (auto written = write_file(out / file_name(list), text); !written)
+      if (auto written = write_file(out / ("ask-" + names[i] + ".txt"), text); !written)
         return written.error();
     all += fmt::format("{}----- {}: {} to answer\n\n{}", all.empty() ? "" : "\n",
                        list.code.empty() ? "nobody is named" : list.code, list.questions.size(), text);

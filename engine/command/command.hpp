@@ -31,6 +31,7 @@ Exit check(const Arguments& arguments);
 Exit summarise(const Arguments& arguments);
 Exit pool(const Arguments& arguments);
 Exit ask(const Arguments& arguments);
+Exit handout(const Arguments& arguments);
 Exit read(const Arguments& arguments);
 Exit walk(const Arguments& arguments);
 Exit new_workbook(const Arguments& arguments);

@@ -30,6 +30,12 @@ std::span<const CommandSpec> commands() {
       CommandSpec{"ask", "ask SEASON [--out DIR]",
                   "What to ask whom: for every person with open findings a short text to paste into a mail.",
                   ask},
+      CommandSpec{
+          "handout", "handout SEASON --person CODE --out DIR",
+          "A small workbook for a volunteer, as .ods and .xlsx: their pools, their pace, the columns that "
+          "they fill,\nthe questions to them; it needs no extension. --all instead of --person: one for "
+          "everybody.",
+          handout},
       CommandSpec{"pool", "pool SEASON CODE --out DIR", "The page of one pool, as PDF and PNG.", pool},
       CommandSpec{
           "audit", "audit FILE... [--out DIR] [--map FILE] [--format text|csv|json]",

@@ -213,8 +213,8 @@ TEST_F(Entries, OfTheMenuAreAllCommands) {
     names.push_back(url.substr(url.find(':') + 1));
   }
   EXPECT_THAT(names, UnorderedElementsAre("check", "goToFinding", "backToFinding", "applySelected",
-                                          "applyFix", "applyAsk", "askList", "summarise", "poolPage", "audit",
-                                          "makeRoom", "clearFindings"));
+                                          "applyFix", "applyAsk", "askList", "handout", "summarise",
+                                          "poolPage", "audit", "makeRoom", "clearFindings"));
   EXPECT_EQ(titles.size(), names.size());
 }
 

@@ -3,6 +3,7 @@
 #include "commands/season_in_office.hpp"
 
 #include "base/text.hpp"
+#include "driver/files.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameContainer.hpp>
@@ -83,6 +84,14 @@ TEST_F(Macro, MakesReplacements) {
   EXPECT_FALSE(done);
   EXPECT_EQ(number(call("ApplyReplacements", {any("fix")})), 4);
   EXPECT_EQ(document.read(at(Field::visit_person, 5)).text, "KLUG");
+}
+
+TEST_F(Macro, HandsOut) {
+  const driver::TemporaryFolder folder("wetspell-macro");
+  Sequence<rtl::OUString> files;
+  ASSERT_TRUE(call("HandoutFor", {any("RW"), any(folder.path().string())}) >>= files);
+  EXPECT_EQ(files.getLength(), 2);
+  EXPECT_TRUE(std::filesystem::exists(folder.path() / "handout-RW.ods"));
 }
 
 TEST_F(Macro, MakesRoomAndClears) {
