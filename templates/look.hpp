@@ -78,7 +78,17 @@ enum class Look : std::uint8_t {
   fixed_date,
 };
 
-enum class NumberLook : std::uint8_t { general, one_decimal, two_decimals, whole, date, time, version, rows, text };
+enum class NumberLook : std::uint8_t {
+  general,
+  one_decimal,
+  two_decimals,
+  whole,
+  date,
+  time,
+  version,
+  rows,
+  text
+};
 enum class Across : std::uint8_t { automatic, left, middle, right };
 enum class Border : std::uint8_t { none, box, below, left_bar };
 

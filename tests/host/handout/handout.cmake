@@ -1,5 +1,5 @@
 target_link_libraries(test_host_handout PRIVATE wetspell_workbook)
-# Other programs read what was stored; where they are missing, the tests that need them are skipped and say so.
+# Other programs read what was stored; where they are missing, the tests fail.
 find_program(WETSPELL_SSCONVERT ssconvert)
 find_program(WETSPELL_PYTHON python3 PATHS /usr/bin NO_DEFAULT_PATH)
 target_compile_definitions(test_host_handout PRIVATE
