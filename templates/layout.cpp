@@ -133,6 +133,10 @@ FieldLayout layout(Field field) {
     return {2.0, ""};
   case Field::visit_doubts:
     return {20.0, "What is doubtful, in words"};
+  case Field::visit_source_file:
+    return {5.0, "Where it was gathered from"};
+  case Field::visit_source_row:
+    return {3.4, ""};
 
   case Field::life_pool:
     return {2.0, "Visit"};
@@ -153,6 +157,10 @@ FieldLayout layout(Field field) {
     return {2.0, ""};
   case Field::life_notes:
     return {8.0, "Notes"};
+  case Field::life_source_file:
+    return {5.0, "Where it was gathered from"};
+  case Field::life_source_row:
+    return {3.4, ""};
 
   case Field::finding_level:
     return {1.7, "What to look at"};
@@ -285,9 +293,10 @@ Part part(const FieldSpec& field) {
   case Role::check:
     break;
   }
-  if (field.table == TableKind::visits)
+  if (field.field == Field::visit_doubts)
     return Part::look_again;
-  return field.table == TableKind::findings ? Part::written : Part::reading;
+  const bool records = field.table == TableKind::visits || field.table == TableKind::life;
+  return records || field.table == TableKind::findings ? Part::written : Part::reading;
 }
 
 std::string_view part_words(Part part) {

@@ -92,7 +92,8 @@ Sheet visits_sheet(const Filling& filling) {
   for (std::size_t row = where.heading_row + 1; row < sheet.rows.size(); ++row)
     sheet.rows[row].cells.insert(sheet.rows[row].cells.begin() + marked,
                                  formula_cell(Look::check_flag, visit_mark(row)));
-  ++sheet.print->last_column;
+  sheet.print->last_column =
+      column_of(Field::visit_doubts);         // nobody asks on paper which file a row came from
   sheet.print->first_row = sheet.repeat_from; // columns run over several pages, a title over the first alone
   add_filter(sheet, TableKind::visits, filling);
 
@@ -112,6 +113,7 @@ Sheet life_sheet(const Filling& filling) {
                    "One row for each animal, form and visit. 0 means: looked for and not seen. A second "
                    "person counts without looking at the first count.",
                    filling, no_formula);
+  sheet.print->last_column = column_of(Field::life_notes);
   add_filter(sheet, TableKind::life, filling);
   return sheet;
 }

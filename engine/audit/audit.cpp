@@ -175,6 +175,8 @@ Audit audit(std::string file, std::vector<Table> sheets, const AuditOptions& opt
   Audit audit;
   audit.file = std::move(file);
   Own own = take_own(sheets, options.today);
+  if (!own.settings && options.settings != nullptr)
+    own.settings = *options.settings;
   std::vector<Block> blocks;
   for (const Table& sheet : sheets)
     for (Block& block : find_tables(sheet))

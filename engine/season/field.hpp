@@ -113,6 +113,9 @@ enum class Field : std::uint8_t {
   visit_edge,
   // visits: check
   visit_doubts,
+  // visits: written by a gathering
+  visit_source_file,
+  visit_source_row,
   // life
   life_pool,
   life_date,
@@ -124,6 +127,9 @@ enum class Field : std::uint8_t {
   life_by_second,
   life_by_both,
   life_notes,
+  // life: written by a gathering
+  life_source_file,
+  life_source_row,
   // findings
   finding_level,
   finding_rule,

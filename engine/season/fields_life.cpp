@@ -42,6 +42,10 @@ std::span<const FieldSpec> life_fields() {
           Kind::count, &LifeCount::by_both),
       in.text({Field::life_notes, "notes", "Notes", "Note|Remarks|Comments|Comment",
                "Where in the pool, how fresh, dead or sick animals, whom you told."}),
+      checked(in.text({Field::life_source_file, "source_file", "Source file", "Came in file",
+                       "The file from which the row was gathered. Blank for rows that were typed here."})),
+      checked(in.text({Field::life_source_row, "source_row", "Source row", "Came in row",
+                       "Where it stood in that file. Example: Life, row 7"})),
   };
   return table;
 }

@@ -149,6 +149,10 @@ std::span<const FieldSpec> visit_fields() {
                           Kind::length)),
       checked(in.text({Field::visit_doubts, "doubts", "Doubts", "Doubtful|Doubts in words",
                        "What is doubtful about this row, in words."})),
+      checked(in.text({Field::visit_source_file, "source_file", "Source file", "Came in file",
+                       "The file from which the row was gathered. Blank for rows that were typed here."})),
+      checked(in.text({Field::visit_source_row, "source_row", "Source row", "Came in row",
+                       "Where it stood in that file. Example: Visits, row 7"})),
   };
   return table;
 }

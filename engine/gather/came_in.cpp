@@ -1,0 +1,122 @@
+#include "gather/came_in.hpp"
+
+#include "audit/audit.hpp"
+#include "gather/questions.hpp"
+#include "season/locate.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+
+namespace wetspell {
+
+namespace {
+
+/// A bare number means the season's unit once it stands there: one in another unit takes its own along.
+Cell in_season(const Cell& cell, const FieldSpec& field, Unit unit, const Season& season) {
+  const bool measure = field.type == FieldType::quantity && usual_unit(field.kind) != Unit::none;
+  if (cell.kind != CellKind::number || !measure || unit == Unit::none || unit == season.unit(field.field))
+    return cell;
+  return Cell::of_text(fmt::format("{} {}", cell.number, symbol(unit)));
+}
+
+std::string where(const Audit& audit, const TidyTable& tidy, std::size_t row) {
+  const Place place = audit.source(tidy, row);
+  return audit.frames[tidy.origin(row, 0).table].turned
+             ? fmt::format("{}, column {}", place.sheet, column_letters(place.column))
+             : fmt::format("{}, row {}", place.sheet, place.row);
+}
+
+class Taking {
+public:
+  Taking(const Audit& audit, const Season& season, CameFile& to) : audit_(audit), season_(season), to_(to) {}
+
+  void take(const TidyTable& tidy, std::vector<CameRow>& rows) {
+    const Table& cells = *audit_.season->where(tidy.kind()).table;
+    const auto all = fields(tidy.kind());
+    for (std::size_t row = 0; row < tidy.rows(); ++row) {
+      CameRow came{where(audit_, tidy, row), std::vector<Cell>(all.size())};
+      bool any = false;
+      for (std::size_t column = 0; column < tidy.fields().size(); ++column) {
+        const FieldSpec& field = spec(tidy.fields()[column]);
+        const Cell& cell = cells.at(row + 1, column);
+        if (!holds_something(cell))
+          continue;
+        if (!season_.has(field.field)) {
+          ++left_out_[field.field];
+          continue;
+        }
+        came.cells[position(field.field)] = in_season(cell, field, tidy.unit(column), season_);
+        any = true;
+      }
+      if (any)
+        rows.push_back(std::move(came));
+    }
+  }
+
+  void remark() {
+    for (const auto& [field, cells] : left_out_)
+      to_.remarks.push_back(fmt::format("The season's {} have no column '{}': {} {} left out.",
+                                        spec(spec(field).table).name, spec(field).heading, cells,
+                                        cells == 1 ? "cell was" : "cells were"));
+    for (const AuditedTable& table : audit_.tables) {
+      if (!table.kind) {
+        if (table.records > 0)
+          to_.remarks.push_back(fmt::format("The rows on '{}' from row {} on were left out: {}.", table.sheet,
+                                            table.first_row, table.reason));
+        continue;
+      }
+      std::string open;
+      for (const AuditedColumn& column : table.columns)
+        if (column.mapping.open() && !column.mapping.heading.empty())
+          open += fmt::format("{}'{}'", open.empty() ? "" : ", ", column.mapping.heading);
+      if (!open.empty())
+        to_.remarks.push_back(fmt::format(
+            "On '{}' these columns are none that a season has, and were left out: {}.", table.sheet, open));
+      for (const AuditedRow& row : table.passed)
+        if (row.use == RowUse::sums)
+          to_.remarks.push_back(
+              fmt::format("{}, row {} was left out as a sum: {}", table.sheet, row.row, row.text));
+    }
+  }
+
+private:
+  const Audit& audit_;
+  const Season& season_;
+  CameFile& to_;
+  std::map<Field, std::size_t> left_out_;
+};
+
+} // namespace
+
+CameFile not_opened(std::string file, std::string why) {
+  CameFile came;
+  came.file = std::move(file);
+  came.problem = std::move(why);
+  return came;
+}
+
+CameFile came_in(std::string file, std::vector<Table> sheets, const Season& season) {
+  CameFile came;
+  came.file = file;
+  came.answers = take_answers(sheets);
+  AuditOptions options;
+  options.today = season.settings.today;
+  options.settings = &season.settings;
+  const Audit found = audit(std::move(file), std::move(sheets), options);
+  Taking taking(found, season, came);
+  if (found.season)
+    for (const TidyTable& tidy : found.tidy)
+      if (tidy.kind() == TableKind::visits || tidy.kind() == TableKind::life)
+        taking.take(tidy, tidy.kind() == TableKind::life ? came.life : came.visits);
+  taking.remark();
+  const bool ours = std::any_of(found.tables.begin(), found.tables.end(), [](const AuditedTable& table) {
+    return table.kind == TableKind::visits || table.kind == TableKind::life;
+  });
+  if (!ours && came.answers.empty())
+    came.problem = "no table of visits or of counts of life was found in it.";
+  return came;
+}
+
+} // namespace wetspell

@@ -1,0 +1,79 @@
+// Sheets that were renamed, columns that were moved, units that are others, notes in cells of numbers,
+// answers.
+#include "season_of_two.hpp"
+
+#include <gmock/gmock.h>
+
+namespace wetspell {
+namespace {
+
+using test::sheet;
+using ::testing::Contains;
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::SizeIs;
+
+Season season() {
+  return test::season_of(test::season_visits());
+}
+
+std::string at(const CameRow& row, Field field) {
+  return to_text(row.cells[static_cast<std::size_t>(field) - static_cast<std::size_t>(Field::visit_pool)]);
+}
+
+TEST(CameIn, ColumnsAreFoundWhereverTheyStand) {
+  const auto came = came_in("a.ods",
+                            {sheet("what I saw", {{"", "my spring", "", ""},
+                                                  {"", "", "", ""},
+                                                  {"Remarks", "Max depth", "Day", "Pool"},
+                                                  {"windy", "a hand", "2026-05-01", "B01"},
+                                                  {"", "11", "2026-05-08", "B02"}})},
+                            season());
+  ASSERT_THAT(came.visits, SizeIs(2));
+  EXPECT_EQ(came.problem, "");
+  EXPECT_EQ(at(came.visits[0], Field::visit_depth), "a hand") << "a note in a cell of numbers is kept";
+  EXPECT_EQ(at(came.visits[0], Field::visit_notes), "windy");
+  EXPECT_EQ(at(came.visits[1], Field::visit_depth), "11");
+  EXPECT_EQ(came.visits[1].where, "what I saw, row 5");
+}
+
+TEST(CameIn, NumbersInAnotherUnitTakeItAlong) {
+  const auto came = came_in(
+      "a.ods", {sheet("Visits", {{"Pool", "Date", "Depth (cm)"}, {"B01", "2026-05-01", "28"}})}, season());
+  ASSERT_THAT(came.visits, SizeIs(1));
+  EXPECT_EQ(at(came.visits[0], Field::visit_depth), "28 cm") << "the season's depths are in inches";
+}
+
+TEST(CameIn, WhatHasNoPlaceIsTold) {
+  const auto came = came_in("a.ods",
+                            {sheet("Visits", {{"Pool", "Date", "Depth", "Fill", "Shoe size"},
+                                              {"B01", "2026-05-01", "9", "75%", "44"}})},
+                            season());
+  EXPECT_THAT(came.remarks, Contains(HasSubstr("'Shoe size'")));
+  EXPECT_THAT(came.remarks,
+              Contains(HasSubstr("The season's visits have no column 'Full': 1 cell was left out")));
+}
+
+TEST(CameIn, AnswersAreTakenFromTheSheetOfQuestions) {
+  const auto came =
+      came_in("a.ods",
+              {sheet("my answers", {{"Questions to Ada", "", "", ""},
+                                    {"Key", "Pool", "What to answer", "Answer"},
+                                    {"00ff00ff00ff00ff", "B01", "Is it right?", "right as it is"},
+                                    {"00ff00ff00ff00fe", "B02", "Is it right?", ""}})},
+              season());
+  EXPECT_EQ(came.problem, "") << "answers alone are something";
+  ASSERT_THAT(came.answers, SizeIs(1));
+  EXPECT_EQ(came.answers[0].key, "00ff00ff00ff00ff");
+  EXPECT_EQ(came.answers[0].text, "right as it is");
+  EXPECT_THAT(came.visits, IsEmpty());
+}
+
+TEST(CameIn, AFileOfSomethingElseIsToldToBeThat) {
+  const auto came = came_in("bill.ods", {sheet("Sheet1", {{"Item", "Price"}, {"Boots", "80"}})}, season());
+  EXPECT_THAT(came.problem, HasSubstr("no table of visits"));
+}
+
+} // namespace
+} // namespace wetspell
