@@ -8,6 +8,9 @@
 #include "commands/handouts.hpp"
 #include "commands/talk.hpp"
 #include "commands/window.hpp"
+#include "exchange/gather_report.hpp"
+#include "gather/gather.hpp"
+#include "gather/gathered_sheets.hpp"
 #include "sheet/findings_sheet.hpp"
 #include "summary/ask_sheet.hpp"
 #include "summary/blocks.hpp"
@@ -144,6 +147,18 @@ std::string summariseAll(const Window& window) {
          ". One undo takes the sheets back.";
 }
 
+std::string gatherHere(const Window& window) {
+  const SheetDocument document = documentOf(window.frame);
+  const auto folder = askForFolder(window.context, window.frame, "The folder with what came back");
+  if (!folder)
+    return {};
+  ProgressWindow progress(window.context, window.frame, "Gathering what came back");
+  const Gathering gathering =
+      gatherFolder(window.context, document, *folder, [&](double share) { return progress.show(share); });
+  turnToBlock(window.frame, gathering.plan.open_lines() > 0 ? chooseBlock : gatheredBlock);
+  return gathering_verdict(gathering) + (gathering.changed ? " One undo takes all of it back." : "");
+}
+
 std::string pageOfThisPool(const Window& window) {
   const SheetDocument document = documentOf(window.frame);
   const auto selection = selectionIn(window.frame);
@@ -242,6 +257,7 @@ constexpr std::array all{
     Command{"askList", askAll},
     Command{"audit", auditAll},
     Command{"handout", handOutHere},
+    Command{"gather", gatherHere},
 };
 
 } // namespace

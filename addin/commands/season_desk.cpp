@@ -7,8 +7,11 @@
 #include "commands/handouts.hpp"
 #include "commands/window.hpp"
 #include "exchange/audit_report.hpp"
+#include "exchange/gather_report.hpp"
 #include "exchange/report.hpp"
 #include "exchange/summary_report.hpp"
+#include "gather/gather.hpp"
+#include "gather/open_folder.hpp"
 
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/lang/XServiceInfo.hpp>
@@ -160,6 +163,14 @@ public:
       cancelled_ = false;
       const Summarised summed = sumUp(spreadsheet(document), [this](double) { return !cancelled_; });
       return toOffice(rendered(summed, fromOffice(format), fromOffice(name)));
+    });
+  }
+  rtl::OUString SAL_CALL gather(const Model& document, const rtl::OUString& folder) override {
+    return guarded([&] {
+      cancelled_ = false;
+      return toOffice(
+          gathering_json(gatherFolder(context_, spreadsheet(document), folderNamed(fromOffice(folder)),
+                                      [this](double) { return !cancelled_; })));
     });
   }
   rtl::OUString SAL_CALL poolPage(const Model& document, const rtl::OUString& code) override {

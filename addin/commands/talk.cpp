@@ -2,6 +2,7 @@
 
 #include "base/text.hpp"
 #include "commands/controls.hpp"
+#include "gather/open_folder.hpp"
 
 #include <com/sun/star/awt/MessageBoxButtons.hpp>
 #include <com/sun/star/awt/Toolkit.hpp>
@@ -12,6 +13,8 @@
 #include <com/sun/star/awt/XWindow2.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/task/XStatusIndicatorFactory.hpp>
+#include <com/sun/star/ui/dialogs/ExecutableDialogResults.hpp>
+#include <com/sun/star/ui/dialogs/FolderPicker.hpp>
 #include <cppuhelper/implbase1.hxx>
 #include <rtl/ref.hxx>
 
@@ -57,6 +60,18 @@ void tell(const Reference<css::uno::XComponentContext>& context, const Reference
                          problem ? css::awt::MessageBoxType_WARNINGBOX : css::awt::MessageBoxType_INFOBOX,
                          css::awt::MessageBoxButtons::BUTTONS_OK, "Wetspell", toOffice(words))
       ->execute();
+}
+
+std::optional<std::filesystem::path> askForFolder(const Reference<css::uno::XComponentContext>& context,
+                                                  const Reference<css::frame::XFrame>& frame,
+                                                  const std::string& title) {
+  if (!isVisible(frame))
+    return std::nullopt;
+  const auto picker = css::ui::dialogs::FolderPicker::create(context);
+  picker->setTitle(toOffice(title));
+  if (picker->execute() != css::ui::dialogs::ExecutableDialogResults::OK)
+    return std::nullopt;
+  return folderNamed(fromOffice(picker->getDirectory()));
 }
 
 struct ProgressWindow::Window {

@@ -8,7 +8,9 @@
 #include <com/sun/star/task/XStatusIndicator.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 
+#include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 
 namespace wetspell::addin {
@@ -20,6 +22,11 @@ bool isVisible(const css::uno::Reference<css::frame::XFrame>& frame);
 void tell(const css::uno::Reference<css::uno::XComponentContext>& context,
           const css::uno::Reference<css::frame::XFrame>& frame, const std::string& words,
           bool problem = false);
+
+/// The folder that the person picks; nothing when they pick none, or when nobody looks at the frame.
+std::optional<std::filesystem::path>
+askForFolder(const css::uno::Reference<css::uno::XComponentContext>& context,
+             const css::uno::Reference<css::frame::XFrame>& frame, const std::string& title);
 
 /// Progress in the window's status bar, and after a while a small window with a Cancel button.
 class ProgressWindow {

@@ -3,12 +3,14 @@
 #include "base/text.hpp"
 #include "driver/document.hpp"
 #include "driver/failure.hpp"
+#include "driver/replace_file.hpp"
 #include "driver/tables.hpp"
 #include "driver/window.hpp"
 
 #include <boost/program_options.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <cstdint>
@@ -36,6 +38,9 @@ constexpr const char* help =
   wetspell-office audit FILE --oxt F     audit the sheets of FILE in whatever layout, print what was found in
                                          the --format; with --out DIR also store the workbook with the
                                          sheets of the audit and a PDF there
+  wetspell-office gather SEASON FOLDER --oxt F   take what came back in FOLDER into SEASON, which is replaced on the
+                                         disk only when the new one is written whole; print what was done as JSON;
+                                         leaves 1 when something is to be chosen or could not be read
   wetspell-office tables FILE...         print the cells of every FILE, one JSON object a line; --limit and
                                          --memory hold for each FILE; --own: sheets that Wetspell wrote too
   wetspell-office store FILE... --as FORMAT --out DIR   open every FILE, write it there in each FORMAT
@@ -218,6 +223,33 @@ void audit(const Arguments& arguments) {
   fmt::print("{}", report);
 }
 
+/// Another office that has the workbook open would write over what is added, or lose what was typed in it.
+void requireNotOpenElsewhere(const fs::path& season) {
+  const fs::path lock = season.parent_path() / (".~lock." + season.filename().string() + "#");
+  if (std::error_code error; fs::exists(lock, error))
+    throw Failure(fmt::format("{} is open in an office; close it there first. If it is not, delete {}.",
+                              season.string(), lock.string()));
+}
+
+int gather(const Arguments& arguments) {
+  require(arguments.words.size() == 2, "gather wants a season and a folder: SEASON FOLDER");
+  const fs::path season = arguments.words[0];
+  require(season.extension() == ".ods" || season.extension() == ".fods",
+          "a season is kept as .ods (or .fods); other formats lose what is in its cells");
+  requireNotOpenElsewhere(fs::absolute(season));
+  Desk desk(arguments);
+  const auto before = fs::last_write_time(season);
+  const std::string said = desk.text("gather", fs::absolute(arguments.words[1]).string());
+  const auto told = nlohmann::json::parse(said);
+  if (told.at("changed").get<bool>()) {
+    require(fs::last_write_time(season) == before,
+            "the season was changed by somebody else meanwhile; nothing was written. Gather again");
+    replaceFile(desk.document(), season);
+  }
+  fmt::print("{}", said);
+  return told.at("to_choose").get<int>() + told.at("not_read").get<int>() > 0 ? 1 : 0;
+}
+
 void pool(const Arguments& arguments) {
   require(arguments.words.size() == 2, "pool wants a file and the code of a pool");
   require(!arguments.out.empty(), "pool wants a folder for the page: --out DIR");
@@ -276,6 +308,8 @@ int run(int argc, char** argv) {
     summarise(arguments);
   } else if (arguments.command == "audit") {
     audit(arguments);
+  } else if (arguments.command == "gather") {
+    return gather(arguments);
   } else if (arguments.command == "pool") {
     pool(arguments);
   } else if (arguments.command == "dispatch") {

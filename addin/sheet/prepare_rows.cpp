@@ -19,6 +19,9 @@ using css::table::CellRangeAddress;
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 
+constexpr sal_Int16 everyContent = css::sheet::CellFlags::VALUE | css::sheet::CellFlags::DATETIME |
+                                   css::sheet::CellFlags::STRING | css::sheet::CellFlags::FORMULA;
+
 /// Whether a column (inside the sheet's table) holds a field of another table of the same sheet.
 bool isOfAnotherTable(const Season& season, const Located& mine, std::int32_t column) {
   return std::any_of(season.located.begin(), season.located.end(), [&](const Located& other) {
@@ -67,6 +70,23 @@ sal_Int32 lastWithFormulas(const Strip& strip) {
 }
 
 } // namespace
+
+std::size_t readyRows(const SheetDocument& document, const Season& season, TableKind kind) {
+  const Located& where = season.where(kind);
+  Strip strip;
+  strip.sheet = sheetNamed(document, where.table->sheet());
+  widen(strip, season, where);
+  strip.first = static_cast<sal_Int32>(where.table->sheet_row(where.first_row)) - 1;
+  const sal_Int32 next = static_cast<sal_Int32>(where.table->sheet_row(where.end_row)) - 1;
+  const sal_Int32 prepared = lastWithFormulas(strip);
+  if (prepared >= strip.first)
+    return static_cast<std::size_t>(std::max<sal_Int32>(0, prepared - next + 1));
+  const Reference<css::sheet::XCellRangesQuery> below(strip.rows(next, lastRowOfSheets), UNO_QUERY_THROW);
+  sal_Int32 end = lastRowOfSheets + 1;
+  for (const CellRangeAddress& part : below->queryContentCells(everyContent)->getRangeAddresses())
+    end = std::min(end, part.StartRow);
+  return static_cast<std::size_t>(end - next);
+}
 
 void prepareRows(const SheetDocument& document, const Season& season, TableKind kind, std::size_t rows) {
   const Located& where = season.where(kind);

@@ -30,6 +30,7 @@ Exit audit(const Arguments& arguments);
 Exit check(const Arguments& arguments);
 Exit summarise(const Arguments& arguments);
 Exit pool(const Arguments& arguments);
+Exit gather(const Arguments& arguments);
 Exit ask(const Arguments& arguments);
 Exit handout(const Arguments& arguments);
 Exit read(const Arguments& arguments);

@@ -36,6 +36,13 @@ std::span<const CommandSpec> commands() {
           "they fill,\nthe questions to them; it needs no extension. --all instead of --person: one for "
           "everybody.",
           handout},
+      CommandSpec{
+          "gather", "gather FOLDER --into SEASON [--format text|json]",
+          "Takes what came back in a folder into the season's workbook: new rows are added, two versions "
+          "of one\nrow are set side by side to choose from, answers go to their findings. The file is "
+          "replaced only when\nthe new one is written whole. Leaves 0 when all was read, 1 when "
+          "something is to be chosen or could not\nbe read, 2 when nothing was done.",
+          gather},
       CommandSpec{"pool", "pool SEASON CODE --out DIR", "The page of one pool, as PDF and PNG.", pool},
       CommandSpec{
           "audit", "audit FILE... [--out DIR] [--map FILE] [--format text|csv|json]",

@@ -214,7 +214,7 @@ TEST_F(Entries, OfTheMenuAreAllCommands) {
   }
   EXPECT_THAT(names, UnorderedElementsAre("check", "goToFinding", "backToFinding", "applySelected",
                                           "applyFix", "applyAsk", "askList", "handout", "summarise",
-                                          "poolPage", "audit", "makeRoom", "clearFindings"));
+                                          "poolPage", "audit", "gather", "makeRoom", "clearFindings"));
   EXPECT_EQ(titles.size(), names.size());
 }
 
