@@ -26,11 +26,10 @@ std::optional<std::size_t> chooseLine(const Window& window, const std::string& q
   Sequence<rtl::OUString> words(static_cast<sal_Int32>(lines.size()));
   for (std::size_t i = 0; i < lines.size(); ++i)
     words.getArray()[i] = toOffice(lines[i]);
-  const Sequence<sal_Int16> chosen{static_cast<sal_Int16>(first)};
   addControl(model, "com.sun.star.awt.UnoControlFixedTextModel", "question", {6, 6, 168, 10},
              {{"Label", Any(toOffice(question))}});
   addControl(model, "com.sun.star.awt.UnoControlListBoxModel", "lines", {6, 18, 168, 104},
-             {{"StringItemList", Any(words)}, {"SelectedItems", Any(chosen)}});
+             {{"StringItemList", Any(words)}});
   const auto button = [&](const char* name, sal_Int32 x, css::awt::PushButtonType type, bool first_choice) {
     addControl(model, "com.sun.star.awt.UnoControlButtonModel", name, {x, 130, 50, 14},
                {{"PushButtonType", Any(static_cast<sal_Int16>(type))}, {"DefaultButton", Any(first_choice)}});
@@ -38,9 +37,11 @@ std::optional<std::size_t> chooseLine(const Window& window, const std::string& q
   button("ok", 68, css::awt::PushButtonType_OK, true);
   button("cancel", 124, css::awt::PushButtonType_CANCEL, false);
   const auto dialog = windowOver(window.context, window.frame, model);
+  // By the control: a choice that is set at its model is lost when the list is shown (seen in 7.4).
+  const Reference<css::awt::XListBox> list(dialog->getControl("lines"), UNO_QUERY_THROW);
+  list->selectItemPos(static_cast<sal_Int16>(first), true);
   const bool agreed = Reference<css::awt::XDialog>(dialog, UNO_QUERY_THROW)->execute() == 1;
-  const sal_Int16 line =
-      Reference<css::awt::XListBox>(dialog->getControl("lines"), UNO_QUERY_THROW)->getSelectedItemPos();
+  const sal_Int16 line = list->getSelectedItemPos();
   Reference<css::lang::XComponent>(dialog, UNO_QUERY_THROW)->dispose();
   return agreed && line >= 0 ? std::optional(static_cast<std::size_t>(line)) : std::nullopt;
 }
