@@ -30,7 +30,6 @@ namespace wetspell::addin {
 
 using css::uno::Any;
 using css::uno::Reference;
-using css::uno::Sequence;
 using css::uno::UNO_QUERY;
 using css::uno::UNO_QUERY_THROW;
 namespace chart2 = css::chart2;

@@ -85,7 +85,7 @@ private:
     say(cells, title_row, 0,
         pool.name.empty() ? "Pool " + pool.code : fmt::format("Pool {}: {}", pool.code, pool.name));
     std::string words;
-    const auto add = [&](std::string part) {
+    const auto add = [&](const std::string& part) {
       if (!part.empty())
         words += (words.empty() ? "" : "; ") + part;
     };

@@ -16,7 +16,6 @@
 
 namespace wetspell::addin {
 
-using css::uno::Any;
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 

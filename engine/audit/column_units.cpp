@@ -112,7 +112,7 @@ bool possible(Kind kind, Unit unit, const AsKind& as) {
 
 ColumnUnit unit_by_numbers(Kind kind, const AsKind& as, std::optional<UnitSystem> system) {
   if (kind == Kind::temperature)
-    if (const ColumnUnit told = temperature(as); told.unit != Unit::none)
+    if (ColumnUnit told = temperature(as); told.unit != Unit::none)
       return told;
   if (kind == Kind::depth && as.bare.size() >= 3 && as.high() > 80 && as.high() <= 300)
     return {Unit::centimetre, 0.85, between(as) + " are cm: in inches the pool would be deeper than 2 m"};

@@ -95,7 +95,7 @@ double EventFit::log_likelihood(std::span<const double> below) const {
       sum += each.weight * std::log(chance);
       continue;
     }
-    for (double i = 0; i < each.weight; ++i)
+    for (auto left = static_cast<int>(each.weight); left > 0; --left)
       product *= chance;
     if (product < small) {
       sum += std::log(product);

@@ -154,6 +154,7 @@ public:
   void tell(std::size_t base) {
     const std::vector<Measured> parts = values_of(summary_, group_, bases[base].name);
     std::vector<double> values;
+    values.reserve(parts.size());
     for (const Measured& part : parts)
       values.push_back(part.value);
     const SummaryOptions& options = run_.options;

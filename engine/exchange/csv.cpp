@@ -181,16 +181,16 @@ std::string harmless(const Cell& cell) {
   return text;
 }
 
-} // namespace
+constexpr std::string_view mark = "\xEF\xBB\xBF"; // of the byte order
 
-Result<Table> table_from_csv(std::string_view text, std::string sheet) {
-  constexpr std::string_view mark = "\xEF\xBB\xBF";
-  if (text.substr(0, mark.size()) == mark)
+/// Some programs write the mark once more at every save.
+std::string_view without_mark(std::string_view text) {
+  while (text.starts_with(mark))
     text.remove_prefix(mark.size());
-  if (!is_utf8(text))
-    return Problem{ProblemKind::bad_argument,
-                   fmt::format("{}: the text is not UTF-8; save the file again as UTF-8.", sheet)};
-  const char delimiter = delimiter_of(text);
+  return text;
+}
+
+Result<Table> table_divided_by(char delimiter, std::string_view text, std::string sheet) {
   std::size_t rows = 0;
   std::size_t columns = 0;
   const auto open = each_field(text, delimiter, [&](const Field&, std::size_t row, std::size_t column) {
@@ -211,23 +211,40 @@ Result<Table> table_from_csv(std::string_view text, std::string sheet) {
   return table;
 }
 
-Result<Table> table_from_any_text(std::string bytes, std::string sheet) {
-  Decoded decoded = decode(std::move(bytes));
-  auto table = table_from_csv(decoded.text, sheet);
-  if (table)
-    return table;
-  // A lone quotation mark (for "the same as above", or for inches) is a sign like any other.
-  std::string doubled;
+/// Marks at the beginning of a field as signs like any other.
+std::string with_plain_marks(std::string_view text, char delimiter) {
+  std::string plain;
+  plain.reserve(text.size());
   bool field_begins = true;
-  const char delimiter = delimiter_of(decoded.text);
-  for (const char c : decoded.text) {
+  for (const char c : text) {
     if (c == '"' && field_begins)
-      doubled += "\u2033";
+      plain += "\u2033";
     else
-      doubled += c;
+      plain += c;
     field_begins = c == delimiter || c == '\n' || c == '\r';
   }
-  return table_from_csv(doubled, std::move(sheet));
+  return plain;
+}
+
+} // namespace
+
+Result<Table> table_from_csv(std::string_view text, std::string sheet) {
+  text = without_mark(text);
+  if (!is_utf8(text))
+    return Problem{ProblemKind::bad_argument,
+                   fmt::format("{}: the text is not UTF-8; save the file again as UTF-8.", sheet)};
+  return table_divided_by(delimiter_of(text), text, std::move(sheet));
+}
+
+Result<Table> table_from_any_text(std::string bytes, std::string sheet) {
+  const Decoded decoded = decode(std::move(bytes));
+  const std::string_view text = without_mark(decoded.text);
+  const char delimiter = delimiter_of(text);
+  auto table = table_divided_by(delimiter, text, sheet);
+  // A lone quotation mark (for "the same as above", or for inches) never closes. The delimiter stays: without
+  // the marks another might divide the lines more evenly, and marks would open anew.
+  return table ? std::move(table)
+               : table_divided_by(delimiter, with_plain_marks(text, delimiter), std::move(sheet));
 }
 
 std::string csv_from_table(const Table& table) {
@@ -241,7 +258,8 @@ std::string csv_from_table(const Table& table) {
         continue;
       const std::string text = harmless(cell);
       const bool quote = (cell.kind == CellKind::text && plain_number(text) && !is_code(text)) ||
-                         text.find_first_of(",\"\r\n;\t") != std::string::npos;
+                         text.find_first_of(",\"\r\n;\t|") != std::string::npos ||
+                         text.starts_with(mark); // else it would go with that of the file
       if (!quote) {
         out += text;
         continue;

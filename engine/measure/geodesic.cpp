@@ -1,7 +1,9 @@
 #include "measure/geodesic.hpp"
 
 // g++ 12 takes a value that Karney's formulas set for both of their cases for one that may not be set.
+#ifndef __clang__
 #pragma GCC diagnostic ignored "-Wmaybe-uninitialized"
+#endif
 
 #include <boost/geometry/algorithms/append.hpp>
 #include <boost/geometry/algorithms/area.hpp>

@@ -179,7 +179,7 @@ Number read_number(Cursor& c) {
   n.value = scaled_by_ten(g.digits, exponent - decimals);
   n.step = scaled_by_ten(1, exponent - decimals);
   n.whole = n.whole && exponent >= 0;
-  if (!(n.value < 1e300)) // also what from_chars found out of range
+  if (!(n.value < 1e300) || !(n.step < 1e300)) // also what from_chars found out of range, and 0e999
     n.trouble = Reason::too_large;
   return n;
 }

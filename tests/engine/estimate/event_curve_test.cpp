@@ -12,7 +12,6 @@
 namespace wetspell {
 namespace {
 
-using test::agrees;
 using test::value_of;
 constexpr double inf = std::numeric_limits<double>::infinity();
 

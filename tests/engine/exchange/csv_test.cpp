@@ -124,6 +124,14 @@ TEST(Csv, ALoneQuotationMarkIsASignWhereNothingElseHelps) {
   EXPECT_EQ(table.value().at(2, 1), Cell::of_text("2 May"));
 }
 
+TEST(Csv, MarksThatNeverCloseDoNotMoveTheDelimiter) {
+  const std::string text = "\"a \"\"b\"b\",\"cd\n\"\n1,2\n";
+  EXPECT_FALSE(table_from_csv(text, "t"));
+  const auto table = table_from_any_text(text, "t");
+  ASSERT_TRUE(table) << table.error().text;
+  EXPECT_EQ(table.value().rows(), 3u);
+}
+
 TEST(Csv, RefusesMoreColumnsThanASheetHas) {
   EXPECT_FALSE(table_from_any_text(std::string(20'000, ','), "t"));
 }

@@ -12,7 +12,6 @@ namespace {
 using driver::Document;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
-using ::testing::Not;
 
 class Check : public ::testing::Test {
 protected:

@@ -25,7 +25,6 @@ using addin::fromOffice;
 using addin::toOffice;
 using css::uno::Any;
 using css::uno::Reference;
-using css::uno::UNO_QUERY;
 using css::uno::UNO_QUERY_THROW;
 using driver::Document;
 using ::testing::HasSubstr;

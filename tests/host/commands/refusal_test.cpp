@@ -18,7 +18,6 @@ using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 using driver::Document;
 using ::testing::AllOf;
-using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 
 class Refused : public ::testing::Test {

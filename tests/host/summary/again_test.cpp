@@ -14,7 +14,6 @@ using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 using driver::Document;
 using ::testing::AllOf;
-using ::testing::Contains;
 using ::testing::HasSubstr;
 using ::testing::SizeIs;
 

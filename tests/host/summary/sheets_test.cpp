@@ -18,7 +18,6 @@ using css::uno::UNO_QUERY_THROW;
 using driver::Document;
 using ::testing::Contains;
 using ::testing::HasSubstr;
-using ::testing::Not;
 
 class Summary : public ::testing::Test {
 protected:

@@ -14,7 +14,6 @@ namespace wetspell::host {
 namespace {
 
 using ::testing::HasSubstr;
-using ::testing::Not;
 using ::testing::StartsWith;
 
 TEST(Template, ShowsNoErrorWhenItIsFresh) {
