@@ -12,9 +12,9 @@
 #include <boost/geometry/geometries/point.hpp>
 #include <boost/geometry/geometries/ring.hpp>
 #include <boost/geometry/srs/spheroid.hpp>
-#include <boost/geometry/strategy/geographic/area.hpp>
 #include <boost/geometry/strategies/geographic/distance_karney.hpp>
 #include <boost/geometry/strategies/strategies.hpp>
+#include <boost/geometry/strategy/geographic/area.hpp>
 
 #include <cmath>
 
