@@ -14,7 +14,7 @@ inline constexpr double wgs84_equatorial = 6378137; ///< m
 inline constexpr double wgs84_flattening = 1 / 298.257223563;
 inline constexpr double wgs84_e2 = wgs84_flattening * (2 - wgs84_flattening); ///< squared eccentricity
 
-/// Metres along the ellipsoid between two positions (Karney 2013).
+/// Metres along the ellipsoid between two positions (Vincenty 1975).
 double distance(const Position& from, const Position& to);
 
 /// Square metres inside the outline through these positions, first to last and back to the first, either way
