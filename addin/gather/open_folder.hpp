@@ -14,7 +14,7 @@
 
 namespace wetspell::addin {
 
-/// A folder as macros and dialogs name it: an address ("file:///home/rw/spring") or a path of the system.
+/// A folder as macros and dialogs name it: an address ("file:///spring") or a path of the system.
 std::filesystem::path folderNamed(const std::string& words);
 
 /// Told every file in the order of names: its name, and its sheets or why there are none.
