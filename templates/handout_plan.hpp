@@ -1,6 +1,7 @@
 // What a handout is made from, and where things stand in it: the sheets refer to each other by this.
 #pragma once
 
+#include "gather/handout_words.hpp"
 #include "handout.hpp"
 #include "model.hpp"
 
@@ -26,7 +27,8 @@ struct HandoutPlan {
 
 namespace handout {
 
-inline constexpr std::string_view read_first_name = "Read first", you_name = "You", words_name = "Words";
+inline constexpr std::string_view read_first_name = handout_words::read_first, you_name = "You",
+                                  words_name = "Words";
 
 // Rows from 0, on all sheets with tables to type into.
 inline constexpr std::size_t heading_row = 2, first_row = 3,

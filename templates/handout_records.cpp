@@ -73,7 +73,7 @@ Sheet table_sheet(const HandoutPlan& plan, const Texts& texts) {
   sheet.page = where.page;
   sheet.columns.push_back({feedback_width});
   SheetRow bands{0.6, {text_cell(Look::band_check, "LOOK AGAIN")}, 1};
-  SheetRow heads{1.5, {text_cell(Look::head_check, "Feedback")}, 1};
+  SheetRow heads{1.5, {text_cell(Look::head_check, std::string(handout_words::feedback))}, 1};
   for (const Field field : plan.columns(texts.table)) {
     sheet.columns.push_back({width(field), Look::page, field == second_page});
     bands.cells.push_back(band_cell(spec(field)));

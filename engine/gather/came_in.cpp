@@ -1,6 +1,7 @@
 #include "gather/came_in.hpp"
 
 #include "audit/audit.hpp"
+#include "gather/handout_words.hpp"
 #include "gather/questions.hpp"
 #include "season/locate.hpp"
 
@@ -62,14 +63,15 @@ public:
                                         cells == 1 ? "cell was" : "cells were"));
     for (const AuditedTable& table : audit_.tables) {
       if (!table.kind) {
-        if (table.records > 0)
+        if (table.records > 0 && table.sheet != handout_words::read_first)
           to_.remarks.push_back(fmt::format("The rows on '{}' from row {} on were left out: {}.", table.sheet,
                                             table.first_row, table.reason));
         continue;
       }
       std::string open;
       for (const AuditedColumn& column : table.columns)
-        if (column.mapping.open() && !column.mapping.heading.empty())
+        if (column.mapping.open() && !column.mapping.heading.empty() &&
+            column.mapping.heading != handout_words::feedback)
           open += fmt::format("{}'{}'", open.empty() ? "" : ", ", column.mapping.heading);
       if (!open.empty())
         to_.remarks.push_back(fmt::format(

@@ -55,6 +55,16 @@ TEST(CameIn, WhatHasNoPlaceIsTold) {
               Contains(HasSubstr("The season's visits have no column 'Full': 1 cell was left out")));
 }
 
+TEST(CameIn, WhatAHandoutBearsBesideRowsIsNoLoss) {
+  const auto came = came_in(
+      "a.ods",
+      {sheet("Read first", {{"How to measure", "Three readings"}, {"Depth", "At the deepest"}}),
+       sheet("Visits", {{"Feedback", "Pool", "Date", "Depth"}, {"Read again?", "B01", "2026-05-01", "9"}})},
+      season());
+  EXPECT_THAT(came.visits, SizeIs(1));
+  EXPECT_THAT(came.remarks, IsEmpty());
+}
+
 TEST(CameIn, AnswersAreTakenFromTheSheetOfQuestions) {
   const auto came =
       came_in("a.ods",
