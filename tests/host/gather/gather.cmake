@@ -1,0 +1,3 @@
+# The folder is read from here, over the bridge, by the same source as inside the office.
+target_sources(test_host_gather PRIVATE ${PROJECT_SOURCE_DIR}/addin/gather/open_folder.cpp)
+target_link_libraries(test_host_gather PRIVATE wetspell_gather wetspell_exchange)
