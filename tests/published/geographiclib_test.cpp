@@ -25,7 +25,7 @@ TEST(GeographicLib, QuarterMeridianOfWgs84) {
 TEST(GeographicLib, Planimeter15) {
   const auto walk = test::value_of(walk_around(std::vector<Position>{{2, 1}, {1, 2}, {3, 3}}));
   test::record("area", walk.area.value, 18454562325.45119);
-  EXPECT_THAT(walk.area.value, test::agrees(18454562325.45119, 1e-9));
+  EXPECT_THAT(walk.area.value, test::agrees(18454562325.45119, 1e-7));
   EXPECT_NEAR(walk.edge, 652827.202163, 1e-5);
 }
 
@@ -60,7 +60,7 @@ TEST(GeographicLib, PoolsOfEverySize) {
     const auto walk = test::value_of(walk_around(points));
     test::record("area", walk.area.value, ring.area);
     EXPECT_THAT(walk.area.value, test::agrees(ring.area, 1e-5)) << ring.size;
-    EXPECT_NEAR(walk.edge, ring.edge, 1e-6) << ring.size;
+    EXPECT_NEAR(walk.edge, ring.edge, 1e-4) << ring.size;
   }
 }
 
