@@ -185,6 +185,7 @@ Audit audit(std::string file, std::vector<Table> sheets, const AuditOptions& opt
   for (Block& block : blocks) {
     MapHints hints;
     hints.given = options.given;
+    hints.own_headings = options.own_headings;
     hints.settings = own.settings ? &*own.settings : nullptr;
     hints.pool = pool_of_sheet(block, blocks);
     BlockMap map = map_headings(block, hints);

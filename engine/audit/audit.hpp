@@ -94,6 +94,7 @@ struct AuditOptions {
   double today = 0;                ///< days since 1899-12-30
   /// Called now and then with the share done (0 to 1); returning false cancels.
   std::function<bool(double)> progress = {};
+  bool own_headings = false;          ///< as in MapHints
   const Settings* settings = nullptr; ///< taken where the sheets have no table of settings of their own
 };
 

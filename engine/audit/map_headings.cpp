@@ -2,6 +2,7 @@
 
 #include "audit/dates.hpp"
 #include "audit/mapper.hpp"
+#include "season/heading.hpp"
 
 #include <fmt/format.h>
 
@@ -114,6 +115,8 @@ private:
       for (const Candidate& candidate : candidates_[i])
         if (candidate.table == kind && candidate.score >= sure_enough)
           wishes.push_back({i, candidate});
+      if (hints_.own_headings)
+        wish_own(kind, i, wishes);
     }
     several_temperatures(wishes);
     std::stable_sort(wishes.begin(), wishes.end(),
@@ -129,6 +132,15 @@ private:
       table.score += taken.candidate.score;
     table.possible = is_possible(table, {pool_elsewhere(), date_in_parts(), readings, has_counts()});
     return table;
+  }
+
+  /// A column under our own heading is what it says, even if somebody wrote a note into its only cell.
+  void wish_own(TableKind kind, std::size_t column, std::vector<Taken>& wishes) const {
+    constexpr double sure = 0.95;
+    for (const HeadingMatch& match : read_heading(columns_[column].heading()).matches)
+      if (match.exact && match.table == kind && spec(match.field).role == Role::typed)
+        wishes.push_back(
+            {column, {match.field, kind, sure, "word for word the heading of our own workbooks"}});
   }
 
   /// Two or three columns that only say "Temp" are the readings themselves, in their order.

@@ -47,7 +47,8 @@ struct BlockMap {
 struct MapHints {
   const GivenMap* given = nullptr;
   const Settings* settings = nullptr; ///< of the workbook, where it has a table of them
-  std::string pool;                   ///< the pool that the sheet's name stands for; empty: none
+  bool own_headings = false; ///< headings that are the catalogue's word for word count, whatever stands below
+  std::string pool;          ///< the pool that the sheet's name stands for; empty: none
 };
 
 BlockMap map_headings(const Block& block, const MapHints& hints);

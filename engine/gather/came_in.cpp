@@ -106,6 +106,7 @@ CameFile came_in(std::string file, std::vector<Table> sheets, const Season& seas
   AuditOptions options;
   options.today = season.settings.today;
   options.settings = &season.settings;
+  options.own_headings = true;
   const Audit found = audit(std::move(file), std::move(sheets), options);
   Taking taking(found, season, came);
   if (found.season)

@@ -38,6 +38,16 @@ TEST(CameIn, ColumnsAreFoundWhereverTheyStand) {
   EXPECT_EQ(came.visits[1].where, "what I saw, row 5");
 }
 
+TEST(CameIn, ANoteInTheOnlyCellOfAColumnIsKept) {
+  const auto came = came_in("a.ods",
+                            {sheet("Visits", {{"Feedback", "Pool", "Date", "Depth (in)"},
+                                              {"", "B01", "2026-05-01", "a hand deep"}})},
+                            season());
+  ASSERT_THAT(came.visits, SizeIs(1));
+  EXPECT_EQ(at(came.visits[0], Field::visit_depth), "a hand deep");
+  EXPECT_THAT(came.remarks, IsEmpty());
+}
+
 TEST(CameIn, NumbersInAnotherUnitTakeItAlong) {
   const auto came = came_in(
       "a.ods", {sheet("Visits", {{"Pool", "Date", "Depth (cm)"}, {"B01", "2026-05-01", "28"}})}, season());
