@@ -18,6 +18,8 @@ using FigureFile = std::filesystem::path;
 void bench_check(driver::Office& office, const FigureFile& figures);
 /// Summarising 10,000 visits to 1,000 pools, against reading their cells.
 void bench_summary(driver::Office& office, const FigureFile& figures);
+/// Gathering 150 handouts.
+void bench_gather(driver::Office& office, const FigureFile& figures);
 /// One call in a cell, against the office's own add-in functions; the array function, against formulas.
 void bench_calls(driver::Office& office, const FigureFile& figures);
 void bench_array(driver::Office& office, const FigureFile& figures);

@@ -1,5 +1,5 @@
 // bench_office EXTENSION [FILE [PART...]]: the benchmarks inside Calc, figures to FILE.
-// Parts: calls, array, check, summary, opening; all without any.
+// Parts: calls, array, check, summary, gather, opening; all without any.
 #include "bench/office/bench.hpp"
 
 #include <fmt/format.h>
@@ -10,7 +10,8 @@
 int main(int count, char** words) {
   using namespace wetspell;
   if (count < 2) {
-    fmt::print(stderr, "bench_office EXTENSION [FILE [calls] [array] [check] [summary] [opening]]\n");
+    fmt::print(stderr,
+               "bench_office EXTENSION [FILE [calls] [array] [check] [summary] [gather] [opening]]\n");
     return 2;
   }
   const bench::FigureFile figures = count > 2 ? words[2] : "";
@@ -29,6 +30,8 @@ int main(int count, char** words) {
         bench::bench_check(office, figures);
       if (wanted("summary"))
         bench::bench_summary(office, figures);
+      if (wanted("gather"))
+        bench::bench_gather(office, figures);
     }
     if (wanted("opening"))
       bench::bench_opening(words[1], figures);
