@@ -4,15 +4,14 @@
 #include "driver/files.hpp"
 #include "driver/replace_file.hpp"
 #include "harness/host.hpp"
+#include "small_disk.hpp"
 
 #include <com/sun/star/sheet/XArrayFormulaRange.hpp>
 #include <gmock/gmock.h>
 
-#include <cstdlib>
 #include <fstream>
 #include <sstream>
 
-#include <sys/mount.h>
 #include <unistd.h>
 
 namespace wetspell::host {
@@ -127,41 +126,13 @@ TEST_F(ReplaceFile, WithoutTheRightToWriteTheFileStays) {
   expectAsItWas();
 }
 
-/// Only root can make a disk, if only root of a namespace of its own: runs the present test once more as
-/// such.
-int runAgainAsRoot() {
-  const auto* test = ::testing::UnitTest::GetInstance()->current_test_info();
-  const std::string again = fs::read_symlink("/proc/self/exe").string() +
-                            " --gtest_filter=" + test->test_suite_name() + "." + test->name();
-  return std::system(("unshare --map-root-user --mount " + again + " || sudo -n " + again).c_str());
-}
-
-/// A disk of so many bytes, in memory.
-class SmallDisk {
-public:
-  explicit SmallDisk(const fs::path& folder, const char* size)
-      : folder_(folder),
-        mounted_(mount("tmpfs", folder.c_str(), "tmpfs", 0, (std::string("size=") + size).c_str()) == 0) {}
-  ~SmallDisk() {
-    if (mounted_)
-      umount2(folder_.c_str(), MNT_DETACH);
-  }
-  SmallDisk(const SmallDisk&) = delete;
-  SmallDisk& operator=(const SmallDisk&) = delete;
-  [[nodiscard]] bool mounted() const { return mounted_; }
-
-private:
-  fs::path folder_;
-  bool mounted_;
-};
-
 TEST_F(ReplaceFile, WithoutRoomOnTheDiskTheFileStays) {
   if (geteuid() != 0) {
-    EXPECT_EQ(runAgainAsRoot(), 0);
+    EXPECT_EQ(test::run_again_as_root(), 0);
     return;
   }
   const driver::TemporaryFolder mountedAt("wetspell-test-");
-  const SmallDisk disk(mountedAt.path(), "64k");
+  const test::SmallDisk disk(mountedAt.path(), std::size_t{64} << 10U);
   ASSERT_TRUE(disk.mounted());
   const fs::path season = mountedAt.path() / "season.ods";
   fs::copy_file(file, season);
