@@ -32,7 +32,7 @@ std::string joined(const std::vector<std::string>& words) {
 }
 
 TableMatch::TableMatch(const Season& season, TableKind table, RowWords& words)
-    : season_(season), table_(table), words_(words) {
+    : table_(table), words_(words) {
   const auto all = fields(table);
   const auto take = [&](const auto& records) {
     held_.reserve(records.size());

@@ -58,7 +58,6 @@ private:
   [[nodiscard]] std::optional<Match> moved(const Coming& one, const std::string& file, const Rows& taken);
   void index(std::size_t at);
 
-  const Season& season_;
   TableKind table_;
   RowWords& words_;
   std::vector<HeldRow> held_;
