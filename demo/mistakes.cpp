@@ -82,7 +82,7 @@ private:
     return cell(row, table == TableKind::life ? Field::life_pool : Field::visit_pool);
   }
   static double day_of(TableKind table, const SheetRow& row) {
-    return cell(row, table == TableKind::life ? Field::life_date : Field::visit_date).number;
+    return cell(row, table == TableKind::life ? Field::life_date : Field::visit_date).number();
   }
   [[nodiscard]] bool free(TableKind table, const SheetRow& row) const {
     const std::string pool = to_text(pool_of(table, row));
@@ -108,14 +108,14 @@ bool has(const SheetRow& row, Field field) {
 
 std::optional<double> number(const SheetRow& row, Field field) {
   const auto found = row.find(field);
-  if (found == row.end() || found->second.kind != CellKind::number)
+  if (found == row.end() || found->second.kind() != CellKind::number)
     return std::nullopt;
-  return found->second.number;
+  return found->second.number();
 }
 
 bool says(const SheetRow& row, Field field, std::string_view word) {
   const auto found = row.find(field);
-  return found != row.end() && found->second.text == word;
+  return found != row.end() && found->second.text() == word;
 }
 
 bool wet(const SheetRow& row) {
@@ -131,7 +131,7 @@ Spoiler::Test bare(Field field, double least) {
 }
 
 double day(const SheetRow& row) {
-  return row.at(Field::visit_date).number;
+  return row.at(Field::visit_date).number();
 }
 bool in_round(const SheetRow& row, int first_month, int first_day) {
   const double start = serial_of(day_of_year(first_month, first_day));
@@ -145,7 +145,7 @@ std::function<Cell(const SheetRow&)> value(double content) {
   return [=](const SheetRow&) { return Cell::of_number(content); };
 }
 std::function<Cell(const SheetRow&)> changed(Field field, const std::function<double(double)>& change) {
-  return [=](const SheetRow& row) { return Cell::of_number(change(row.at(field).number)); };
+  return [=](const SheetRow& row) { return Cell::of_number(change(row.at(field).number())); };
 }
 
 constexpr const char* identity = "identity and time";
@@ -172,10 +172,10 @@ void spoil_identity(Spoiler& s) {
       [](const SheetRow& r) { return in_round(r, 6, 16); },
       [](const SheetRow& r) { return Cell::of_date(day(r) + 60); });
   s.visit(identity, "end and start exchanged", Field::visit_end, wet, [](const SheetRow& r) {
-    return Cell::of_date(r.at(Field::visit_start).number - 25.0 / (24 * 60));
+    return Cell::of_date(r.at(Field::visit_start).number() - 25.0 / (24 * 60));
   });
   s.visit(identity, "a visit of a whole working day", Field::visit_end, wet,
-          [](const SheetRow& r) { return Cell::of_date(r.at(Field::visit_start).number + 8.0 / 24); });
+          [](const SheetRow& r) { return Cell::of_date(r.at(Field::visit_start).number() + 8.0 / 24); });
   { // the same visit typed twice
     const std::size_t row = s.row_where(TableKind::visits, "the same visit typed twice", wet);
     auto& visits = s.season().tables[TableKind::visits];
@@ -198,7 +198,7 @@ void spoil_temperature(Spoiler& s) {
           changed(Field::visit_temperature_1, [](double f) { return std::round((f - 32) / 0.18) / 10; }));
   s.visit(temperature, "Fahrenheit written as Celsius", Field::visit_temperature_1, bare_reading,
           [](const SheetRow& r) {
-            return Cell::of_text(fmt::format("{} °C", r.at(Field::visit_temperature_1).number));
+            return Cell::of_text(fmt::format("{} °C", r.at(Field::visit_temperature_1).number()));
           });
   s.visit(temperature, "one reading far from the others", Field::visit_temperature_3, bare_reading,
           changed(Field::visit_temperature_3, [](double f) { return f + 9; }));
@@ -274,12 +274,14 @@ void spoil_size(Spoiler& s) {
       },
       changed(Field::visit_length, [](double ft) { return std::round(ft * 1.6); }));
   const auto has_word = [](Field field, std::string_view word) {
-    return
-        [=](const SheetRow& r) { return has(r, field) && r.at(field).text.find(word) != std::string::npos; };
+    return [=](const SheetRow& r) {
+      return has(r, field) && r.at(field).text().find(word) != std::string::npos;
+    };
   };
   s.visit(size, "steps counted, paces written", Field::visit_length, has_word(Field::visit_length, "paces"),
           [](const SheetRow& r) {
-            return Cell::of_text(fmt::format("{} paces", 2 * std::stod(r.at(Field::visit_length).text)));
+            return Cell::of_text(
+                fmt::format("{} paces", 2 * std::stod(std::string(r.at(Field::visit_length).text()))));
           });
   s.visit(size, "paces of somebody without a calibration", Field::visit_paced_by,
           has_word(Field::visit_length, "paces"),
@@ -302,21 +304,21 @@ void spoil_life(Spoiler& s) {
       [](const SheetRow& r) { return has(r, Field::life_by_both) && has(r, Field::life_by_second); },
       [](const SheetRow& r) {
         return Cell::of_number(
-            std::max(r.at(Field::life_by_first).number, r.at(Field::life_by_second).number) + 8);
+            std::max(r.at(Field::life_by_first).number(), r.at(Field::life_by_second).number()) + 8);
       });
   s.life(
       life, "a count with a nought too many", Field::life_by_first,
       [](const SheetRow& r) {
-        return !has(r, Field::life_by_second) && r.at(Field::life_by_first).number > 20;
+        return !has(r, Field::life_by_second) && r.at(Field::life_by_first).number() > 20;
       },
-      [](const SheetRow& r) { return Cell::of_number(10 * r.at(Field::life_by_first).number); });
+      [](const SheetRow& r) { return Cell::of_number(10 * r.at(Field::life_by_first).number()); });
   s.life(
       life, "species mistyped", Field::life_species,
       [](const SheetRow& r) { return says(r, Field::life_species, "wood frog"); }, text("wood frg"));
   s.life(
       life, "half an egg mass", Field::life_by_first,
       [](const SheetRow& r) { return !has(r, Field::life_by_second); },
-      [](const SheetRow& r) { return Cell::of_number(r.at(Field::life_by_first).number + 0.5); });
+      [](const SheetRow& r) { return Cell::of_number(r.at(Field::life_by_first).number() + 0.5); });
 }
 
 constexpr const char* among = "among pools";
@@ -337,7 +339,7 @@ void spoil_among(Spoiler& s) {
       });
   for (const Field field :
        {Field::visit_temperature_1, Field::visit_temperature_2, Field::visit_temperature_3}) {
-    const double reading = s.season().tables[TableKind::visits][row][field].number;
+    const double reading = s.season().tables[TableKind::visits][row][field].number();
     s.write(TableKind::visits, row, field, Cell::of_number(reading + 14), among,
             "a thermometer that reads 14 °F too high");
   }

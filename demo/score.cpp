@@ -30,7 +30,7 @@ std::vector<Spot> spots_of(const Table& table) {
   for (std::size_t r = 1; r < table.rows(); ++r) {
     const auto text = [&](const char* heading) { return to_text(table.at(r, column.at(heading))); };
     spots.push_back({text("table"), text("field"), text("pool"), text("family"), text("how"), text("before"),
-                     text("after"), static_cast<std::size_t>(table.at(r, column.at("row")).number)});
+                     text("after"), static_cast<std::size_t>(table.at(r, column.at("row")).number())});
   }
   return spots;
 }

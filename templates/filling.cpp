@@ -89,19 +89,19 @@ std::string Filling::range(Field field) const {
 }
 
 void put(SheetCell& into, const Cell& cell, Look look) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::empty:
     break;
   case CellKind::number:
   case CellKind::date:
-    into.number = cell.number;
-    into.holds = look == Look::typed_time      ? Holds::time
-                 : cell.kind == CellKind::date ? Holds::date
-                                               : Holds::number;
+    into.number = cell.number();
+    into.holds = look == Look::typed_time        ? Holds::time
+                 : cell.kind() == CellKind::date ? Holds::date
+                                                 : Holds::number;
     break;
   case CellKind::text:
   case CellKind::error: // a fresh workbook has no formula that could be in error; the sign stays as text
-    into.text = cell.text;
+    into.text = cell.text();
     into.holds = Holds::text;
     break;
   }

@@ -90,7 +90,7 @@ void layOut(const SheetDocument& document, const Corner& corner, const TidySheet
     dress(corner.at(first_row, 0).range(columns, lines), Dress::text);
   for (std::size_t column = 0; column < columns; ++column) {
     const UndoPart part(document);
-    std::size_t longest = cells.at(heading_row, column).text.size();
+    std::size_t longest = cells.at(heading_row, column).text().size();
     for (std::size_t row = first_row; row < std::min(cells.rows(), first_row + looked); ++row)
       longest = std::max(longest, to_text(cells.at(row, column)).size());
     constexpr sal_Int32 least = 1900, most = 7000;
@@ -100,7 +100,7 @@ void layOut(const SheetDocument& document, const Corner& corner, const TidySheet
     const auto below = corner.at(first_row, column).range(1, lines);
     const bool links = column == columns - 2; // they are formulas
     if (!links)
-      setFormat(below, formatOf(document, cells.at(heading_row, column).text, tidy.kind));
+      setFormat(below, formatOf(document, cells.at(heading_row, column).text(), tidy.kind));
     align(below, Side::left);
   }
   if (lines == 0)

@@ -75,9 +75,9 @@ std::string rendered(const Audit& audit, std::string_view format) {
 }
 
 Any contentOf(const Cell& cell) {
-  if (cell.kind == CellKind::number || cell.kind == CellKind::date)
-    return Any(cell.number);
-  return Any(toOffice(cell.text));
+  if (cell.kind() == CellKind::number || cell.kind() == CellKind::date)
+    return Any(cell.number());
+  return Any(toOffice(cell.text()));
 }
 
 Sequence<Sequence<Any>> tableOf(const Checked& checked) {

@@ -60,12 +60,12 @@ double errorNumber(ProblemKind kind) {
 }
 
 Any contentOf(const Cell& cell) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::number:
   case CellKind::date:
-    return Any(std::isfinite(cell.number) ? cell.number : std::numeric_limits<double>::quiet_NaN());
+    return Any(std::isfinite(cell.number()) ? cell.number() : std::numeric_limits<double>::quiet_NaN());
   case CellKind::text:
-    return Any(toOffice(cell.text));
+    return Any(toOffice(cell.text()));
   case CellKind::empty:
     return Any(rtl::OUString());
   case CellKind::error:
@@ -73,7 +73,7 @@ Any contentOf(const Cell& cell) {
   }
   for (const ProblemKind kind :
        {ProblemKind::not_enough, ProblemKind::not_a_number, ProblemKind::no_convergence}) {
-    if (cell.text == error_value(kind)) {
+    if (cell.text() == error_value(kind)) {
       return Any(errorNumber(kind));
     }
   }

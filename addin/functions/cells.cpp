@@ -51,7 +51,7 @@ bool mayBeDate(double number) {
 
 void markDates(CellSource::Block& block, const Reference<css::table::XCellRange>& cells) {
   const bool any = std::any_of(block.cells.begin(), block.cells.end(), [](const Cell& cell) {
-    return cell.kind == CellKind::number && mayBeDate(cell.number);
+    return cell.kind() == CellKind::number && mayBeDate(cell.number());
   });
   if (!any) {
     return;
@@ -64,8 +64,8 @@ void markDates(CellSource::Block& block, const Reference<css::table::XCellRange>
       for (sal_Int32 column = part.StartColumn; column <= part.EndColumn; ++column) {
         Cell& cell = block.cells[static_cast<std::size_t>(row - origin.StartRow) * block.columns +
                                  static_cast<std::size_t>(column - origin.StartColumn)];
-        if (cell.kind == CellKind::number) {
-          cell.kind = CellKind::date;
+        if (cell.kind() == CellKind::number) {
+          cell = Cell::of_date(cell.number());
         }
       }
     }
@@ -73,22 +73,22 @@ void markDates(CellSource::Block& block, const Reference<css::table::XCellRange>
 }
 
 bool mayBeShare(const Cell& cell) {
-  return cell.kind == CellKind::number && cell.number >= 0 && cell.number <= 2;
+  return cell.kind() == CellKind::number && cell.number() >= 0 && cell.number() <= 2;
 }
 
 /// A share that is shown as 75% is kept as 0.75: as text it says what its reader sees.
 void markShare(Cell& cell, const Reference<css::table::XCell>& source) {
   const Reference<css::text::XTextRange> text(source, UNO_QUERY_THROW);
   if (text->getString().trim().endsWith("%")) {
-    cell = Cell::of_text(fmt::format("{} %", cell.number * 100));
+    cell = Cell::of_text(fmt::format("{} %", cell.number() * 100));
   }
 }
 
 /// In arrays the office hands over nothing for a cell in error; the cell itself knows which one.
 void nameErrors(CellSource::Block& block, const Reference<css::table::XCellRange>& cells) {
   for (std::size_t i = 0; i < block.cells.size(); ++i) {
-    if (block.cells[i].kind == CellKind::error) {
-      block.cells[i].text = errorText(cellAt(block, cells, i)->getError());
+    if (block.cells[i].kind() == CellKind::error) {
+      block.cells[i] = Cell::of_error(errorText(cellAt(block, cells, i)->getError()));
     }
   }
 }

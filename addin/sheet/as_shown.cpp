@@ -84,15 +84,15 @@ void takeAsShown(Table& table, const Reference<css::table::XCellRange>& range,
       for (sal_Int32 row = part.StartRow; row <= part.EndRow; ++row)
         for (sal_Int32 column = part.StartColumn; column <= part.EndColumn; ++column) {
           Cell& cell = table.at(static_cast<std::size_t>(row), static_cast<std::size_t>(column));
-          if (cell.kind != CellKind::number)
+          if (cell.kind() != CellKind::number)
             continue;
           if (shows == Shows::percent) {
-            cell = Cell::of_text(plain(cell.number * 100) + "%");
+            cell = Cell::of_text(plain(cell.number() * 100) + "%");
             continue;
           }
           const Reference<css::text::XTextRange> shown(range->getCellByPosition(column, row),
                                                        UNO_QUERY_THROW);
-          if (std::string text = withWords(cell.number, fromOffice(shown->getString())); !text.empty())
+          if (std::string text = withWords(cell.number(), fromOffice(shown->getString())); !text.empty())
             cell = Cell::of_text(std::move(text));
         }
   }

@@ -21,16 +21,16 @@ using css::uno::UNO_QUERY_THROW;
 namespace {
 
 Any contentOf(const Cell& cell, double zero) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::empty:
     break;
   case CellKind::number:
-    return Any(cell.number);
+    return Any(cell.number());
   case CellKind::date:
-    return Any(cell.number - zero);
+    return Any(cell.number() - zero);
   case CellKind::text:
   case CellKind::error:
-    return Any(toOffice(cell.text));
+    return Any(toOffice(cell.text()));
   }
   return Any(rtl::OUString()); // nothing at all would be written as an error
 }

@@ -57,8 +57,8 @@ void markDates(Table& table, const Reference<css::table::XCellRange>& range, dou
     for (sal_Int32 row = part.StartRow; row <= part.EndRow; ++row)
       for (sal_Int32 column = part.StartColumn; column <= part.EndColumn; ++column) {
         Cell& cell = table.at(static_cast<std::size_t>(row), static_cast<std::size_t>(column));
-        if (cell.kind == CellKind::number)
-          cell = Cell::of_date(cell.number >= 1 ? cell.number + zero : cell.number);
+        if (cell.kind() == CellKind::number)
+          cell = Cell::of_date(cell.number() >= 1 ? cell.number() + zero : cell.number());
       }
 }
 
@@ -98,7 +98,7 @@ void nameErrors(Table& table, const Reference<css::table::XCellRange>& range) {
       for (sal_Int32 column = part.StartColumn; column <= part.EndColumn; ++column) {
         Cell& cell = table.at(static_cast<std::size_t>(row), static_cast<std::size_t>(column));
         const Reference<css::text::XTextRange> shown(range->getCellByPosition(column, row), UNO_QUERY_THROW);
-        if (cell.kind == CellKind::error)
+        if (cell.kind() == CellKind::error)
           cell = Cell::of_error(fromOffice(shown->getString()));
       }
 }

@@ -119,22 +119,22 @@ void requireWritable(const SheetDocument& document, const Place& place) {
 
 void write(const SheetDocument& document, const Place& place, const Cell& content) {
   const Reference<css::table::XCell> cell = cellAt(document, place);
-  switch (content.kind) {
+  switch (content.kind()) {
   case CellKind::empty:
     cell->setFormula("");
     break;
   case CellKind::number:
-    cell->setValue(content.number);
+    cell->setValue(content.number());
     break;
   case CellKind::date: {
-    const bool timeOfDay = content.number < 1;
-    cell->setValue(timeOfDay ? content.number : content.number - dayZero(document));
+    const bool timeOfDay = content.number() < 1;
+    cell->setValue(timeOfDay ? content.number() : content.number() - dayZero(document));
     formatAsDate(document, cell, timeOfDay);
     break;
   }
   case CellKind::text:
   case CellKind::error:
-    Reference<css::text::XText>(cell, UNO_QUERY_THROW)->setString(toOffice(content.text));
+    Reference<css::text::XText>(cell, UNO_QUERY_THROW)->setString(toOffice(content.text()));
     break;
   }
 }

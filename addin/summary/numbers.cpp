@@ -34,10 +34,10 @@ struct Part {
 
 /// The first and the last day in a column, as the document counts days.
 std::pair<double, double> daysOf(const SheetDocument& document, const Table& cells, std::size_t column) {
-  double first = cells.at(1, column).number, last = first;
+  double first = cells.at(1, column).number(), last = first;
   for (std::size_t row = 1; row < cells.rows(); ++row) {
-    first = std::min(first, cells.at(row, column).number);
-    last = std::max(last, cells.at(row, column).number);
+    first = std::min(first, cells.at(row, column).number());
+    last = std::max(last, cells.at(row, column).number());
   }
   const double zero = dayZero(document);
   return {first - zero, last - zero};
@@ -51,7 +51,7 @@ void put(const SheetDocument& document, const Part& part, const Settings& settin
   dress(part.heading.range(cells.columns(), 1), Dress::heading);
   dress(part.heading.at(1, 0).range(cells.columns(), cells.rows() - 1), Dress::text);
   for (std::size_t c = 0; c < cells.columns(); ++c) {
-    const CellKind kind = cells.at(1, c).kind;
+    const CellKind kind = cells.at(1, c).kind();
     if (kind != CellKind::text)
       setFormat(part.heading.at(1, c).range(1, cells.rows() - 1),
                 kind == CellKind::date ? dateFormat(document, false)

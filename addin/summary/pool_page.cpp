@@ -56,7 +56,7 @@ void spreadFindings(const SheetDocument& document, const Corner& cells, const Pa
     const auto message = part(cells, row, from, 1, page_gap - from);
     Reference<css::util::XMergeable>(message, UNO_QUERY_THROW)->merge(true);
     wrap(message);
-    const std::size_t lines = 1 + content.cells.at(row, from).text.size() / signs;
+    const std::size_t lines = 1 + content.cells.at(row, from).text().size() / signs;
     setHeights(message, std::max<sal_Int32>(lineHeight, static_cast<sal_Int32>(lines) * (lineHeight - 60)));
   }
 }
@@ -117,8 +117,8 @@ PoolDepths depthsOf(const SheetDocument& document, const Corner& cells, const Pa
   const auto heading = [&](PageColumn column) {
     return nameOf(part(cells, content.visits_heading, column, 1, 1));
   };
-  const double first = content.cells.at(content.visits_heading + 1, day).number;
-  const double last = content.cells.at(content.visits_heading + content.visits, day).number;
+  const double first = content.cells.at(content.visits_heading + 1, day).number();
+  const double last = content.cells.at(content.visits_heading + content.visits, day).number();
   const double zero = dayZero(document);
   return {{heading(depth), values(day), values(depth), {}, {}},
           {heading(dry), values(day), values(dry), {}, {}},

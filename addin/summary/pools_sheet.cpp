@@ -173,7 +173,7 @@ Table contents(const SeasonHistory& history, const std::vector<FigureColumn>& co
   }
   for (std::size_t row = 0; row < table.rows(); ++row)
     for (std::size_t column = 0; column < table.columns(); ++column)
-      if (table.at(row, column).kind == CellKind::text && table.at(row, column).text.empty())
+      if (table.at(row, column).kind() == CellKind::text && table.at(row, column).text().empty())
         table.at(row, column) = {};
   return table;
 }
@@ -204,7 +204,7 @@ void setWidths(const SheetDocument& document, const Corner& corner, const std::v
       constexpr std::size_t over_number = 12; // signs of the title that stand above the number
       std::size_t longest = columns[c].title.size() - std::min(columns[c].title.size(), over_number);
       for (std::size_t row = first_row; row < cells.rows(); ++row)
-        longest = std::max(longest, cells.at(row, at + 1).text.size());
+        longest = std::max(longest, cells.at(row, at + 1).text().size());
       setWidth(corner.at(0, at + 1), widthFor(longest, forUnit, 2 * forWords));
     }
   }

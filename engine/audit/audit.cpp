@@ -28,9 +28,10 @@ std::size_t labels_of_settings(const Table& sheet) {
   for (std::size_t row = 0; row < std::min(sheet.rows(), rows_searched); ++row)
     for (std::size_t column = 0; column + 1 < sheet.columns(); ++column) {
       const Cell& cell = sheet.at(row, column);
-      if (cell.kind != CellKind::text || cell.text.size() > 60 || !holds_something(sheet.at(row, column + 1)))
+      if (cell.kind() != CellKind::text || cell.text().size() > 60 ||
+          !holds_something(sheet.at(row, column + 1)))
         continue;
-      const auto word = plain_word(cell.text, one);
+      const auto word = plain_word(cell.text(), one);
       for (const SettingSpec& setting : settings_catalogue())
         labels += word == plain_word(setting.label, other);
     }
@@ -140,7 +141,7 @@ AuditedTable told(const Mapped& mapped) {
   table.first_row = block.grid.place(0, 0).row;
   table.last_row = turned ? block.grid.place(0, block.grid.columns() - 1).row
                           : block.grid.place(std::max<std::size_t>(last, 1) - 1, 0).row;
-  table.records = block.end_data - block.first_data - block.passed.size();
+  table.records = block.records();
   for (const Mapping& mapping : mapped.map.columns) {
     const Place place = block.grid.place(0, mapping.column);
     table.columns.push_back({turned ? std::to_string(place.row) : column_letters(place.column), mapping});

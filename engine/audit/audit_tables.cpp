@@ -45,9 +45,9 @@ private:
 
 Cell tidy_cell(const Cell& cell, const FieldSpec& field, Unit unit, const Settings& settings) {
   const bool measure = field.type == FieldType::quantity && unit != Unit::none;
-  if (cell.kind != CellKind::number || !measure || unit == settings.unit_of(field.kind))
+  if (cell.kind() != CellKind::number || !measure || unit == settings.unit_of(field.kind))
     return cell;
-  return Cell::of_text(fmt::format("{} {}", cell.number, symbol(unit)));
+  return Cell::of_text(fmt::format("{} {}", cell.number(), symbol(unit)));
 }
 
 } // namespace

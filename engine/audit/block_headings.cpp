@@ -79,15 +79,15 @@ bool may_divide(HeadingScan& scan, const std::vector<std::string>& upper, std::s
     const std::string& over = upper[column - columns.first];
     if (!over.empty() && names_key(scan.guess(over)))
       return false;
-    const bool ordinal = cell.kind == CellKind::number && cell.number >= 1 && cell.number <= 4 &&
-                         cell.number == static_cast<int>(cell.number);
-    if (cell.kind != CellKind::text && !ordinal)
+    const bool ordinal = cell.kind() == CellKind::number && cell.number() >= 1 && cell.number() <= 4 &&
+                         cell.number() == static_cast<int>(cell.number());
+    if (cell.kind() != CellKind::text && !ordinal)
       return false;
   }
   return filled >= 2;
 }
 
-bool says_format(const std::string& text) {
+bool says_format(std::string_view text) {
   constexpr std::array<std::string_view, 14> hints{"code", "text",  "words", "no", "number", "whole", "y",
                                                    "yes",  "count", "yyyy",  "dd", "hh",     "id",    "date"};
   const auto words = words_of(text);
@@ -103,15 +103,15 @@ bool read_units(const Grid& grid, std::size_t row, Span columns, std::vector<Blo
     const Cell& cell = grid.at(row, columns.first + i);
     if (!holds_something(cell))
       continue;
-    if (cell.kind != CellKind::text || cell.text.size() > 40)
+    if (cell.kind() != CellKind::text || cell.text().size() > 40)
       return false;
-    std::string_view text = cell.text;
+    std::string_view text = cell.text();
     if (text.size() > 2 && (text.front() == '(' || text.front() == '['))
       text = text.substr(1, text.size() - 2);
     units[i] = unit_meant(text);
     said += units[i] != Unit::none;
-    others += units[i] == Unit::none && !says_format(cell.text);
-    if (read(cell.text, {.kind = Kind::date}).has_value())
+    others += units[i] == Unit::none && !says_format(cell.text());
+    if (read(cell.text(), {.kind = Kind::date}).has_value())
       return false;
   }
   if (said == 0 || others > said / 2)

@@ -209,7 +209,7 @@ double Column::part_score(Part part) const {
   case Part::parameter: {
     std::size_t known = 0;
     for (const Cell* cell : evidence_.cells)
-      known += cell->kind == CellKind::text && guess_heading(cell->text).best() >= known_heading;
+      known += cell->kind() == CellKind::text && guess_heading(cell->text()).best() >= known_heading;
     return known * 2 >= evidence_.filled() ? 0.9 : 0.3;
   }
   case Part::value:

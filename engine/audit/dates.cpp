@@ -98,13 +98,13 @@ std::optional<double> serial(int year, int month, int day) {
 } // namespace
 
 ReadDate date_from(const Cell& cell, const DateSense& sense) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::empty:
     return {false, 0, "nothing stands there", false};
   case CellKind::number:
-    return from_number(cell.number, sense);
+    return from_number(cell.number(), sense);
   case CellKind::text:
-    return from_text(cell.text, sense);
+    return from_text(cell.text(), sense);
   case CellKind::date:
   case CellKind::error:
     break;
@@ -114,11 +114,11 @@ ReadDate date_from(const Cell& cell, const DateSense& sense) {
 }
 
 bool could_be_date(const Cell& cell) {
-  if (cell.kind != CellKind::text)
+  if (cell.kind() != CellKind::text)
     return false;
-  const Quantity q = read(cell.text, {.kind = Kind::date});
+  const Quantity q = read(cell.text(), {.kind = Kind::date});
   return q.reason == Reason::day_or_month || q.reason == Reason::two_digit_year ||
-         (q.reason == Reason::year_missing && cell.text.find_first_of("/-. ") != std::string::npos);
+         (q.reason == Reason::year_missing && cell.text().find_first_of("/-. ") != std::string::npos);
 }
 
 std::optional<TwoNumbers> two_numbers(std::string_view text) {
@@ -166,8 +166,8 @@ int DateColumn::full_year(int written) const {
 }
 
 void DateColumn::add(const Cell& cell) {
-  if (cell.kind == CellKind::number) {
-    if (cell.number < first_serial - days_to_1904 || cell.number > last_serial)
+  if (cell.kind() == CellKind::number) {
+    if (cell.number() < first_serial - days_to_1904 || cell.number() > last_serial)
       return;
     ++numbers_;
     if (sense_.year) {
@@ -175,12 +175,12 @@ void DateColumn::add(const Cell& cell) {
         const auto date = date_of(serial);
         return date && date->year == *sense_.year;
       };
-      numbers_fit_1900_ += in_year(cell.number);
-      numbers_fit_1904_ += in_year(cell.number + days_to_1904);
+      numbers_fit_1900_ += in_year(cell.number());
+      numbers_fit_1904_ += in_year(cell.number() + days_to_1904);
     }
     return;
   }
-  const auto two = cell.kind == CellKind::text ? two_numbers(cell.text) : std::nullopt;
+  const auto two = cell.kind() == CellKind::text ? two_numbers(cell.text()) : std::nullopt;
   if (!two)
     return;
   ++in_figures_;

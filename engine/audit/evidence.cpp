@@ -49,7 +49,7 @@ Evidence look_at(const Block& block, std::size_t column) {
       continue;
     ++evidence.looked;
     const Cell& cell = block.grid.at(row, column);
-    if (holds_something(cell) && !(cell.kind == CellKind::text && says_not_known(cell.text)))
+    if (holds_something(cell) && !(cell.kind() == CellKind::text && says_not_known(cell.text())))
       evidence.cells.push_back(&cell);
   }
   return evidence;
@@ -99,20 +99,20 @@ double share_of_species(const Evidence& evidence) {
   static const ChoiceIndex known = species_words();
   ChoiceIndex index = known;
   return share(evidence, [&](const Cell& cell) {
-    return cell.kind == CellKind::text && index.find(cell.text).chosen();
+    return cell.kind() == CellKind::text && index.find(cell.text()).chosen();
   });
 }
 
 double share_of_numbers(const Evidence& evidence) {
   return share(evidence, [](const Cell& cell) {
-    return cell.kind == CellKind::number ||
-           (cell.kind == CellKind::text && read(cell.text, {.kind = Kind::depth}).has_value());
+    return cell.kind() == CellKind::number ||
+           (cell.kind() == CellKind::text && read(cell.text(), {.kind = Kind::depth}).has_value());
   });
 }
 
 double share_of_dates(const Evidence& evidence) {
   return share(evidence,
-               [](const Cell& cell) { return cell.kind != CellKind::number && readable_date(cell); });
+               [](const Cell& cell) { return cell.kind() != CellKind::number && readable_date(cell); });
 }
 
 } // namespace wetspell

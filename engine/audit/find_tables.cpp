@@ -2,6 +2,7 @@
 
 #include "audit/block_headings.hpp"
 #include "audit/row_uses.hpp"
+#include "base/in_parts.hpp"
 #include "season/locate.hpp"
 
 #include <algorithm>
@@ -47,10 +48,11 @@ std::optional<std::size_t> headings_by_shape(const Grid& grid) {
     std::size_t numbers_below = 0;
     for (std::size_t column = 0; column < grid.columns(); ++column) {
       const Cell& cell = grid.at(row, column);
-      texts += cell.kind == CellKind::text;
-      others += !cell.empty() && cell.kind != CellKind::text;
-      const CellKind below = grid.at(row + 1, column).kind;
-      numbers_below += cell.kind == CellKind::text && (below == CellKind::number || below == CellKind::date);
+      texts += cell.kind() == CellKind::text;
+      others += !cell.empty() && cell.kind() != CellKind::text;
+      const CellKind below = grid.at(row + 1, column).kind();
+      numbers_below +=
+          cell.kind() == CellKind::text && (below == CellKind::number || below == CellKind::date);
     }
     if (texts >= 2 && others == 0 && numbers_below > 0)
       return row;
@@ -73,7 +75,7 @@ bool stands_alone(HeadingScan& scan, std::size_t row, Span columns) {
   bool person = false;
   bool of_person = false;
   for (std::size_t column = columns.first; column < columns.end; ++column) {
-    const std::string& text = text_in(scan.grid().at(row, column));
+    const std::string_view text = text_in(scan.grid().at(row, column));
     if (text.empty())
       continue;
     const HeadingGuess& guess = scan.guess(text);
@@ -151,7 +153,7 @@ private:
       for (std::size_t column = 0; column < block.grid.columns(); ++column)
         if (const Cell& cell = block.grid.at(row, column); holds_something(cell)) {
           ++filled;
-          words = words && cell.kind == CellKind::text;
+          words = words && cell.kind() == CellKind::text;
         }
       return filled <= 1 && words;
     };
@@ -161,13 +163,35 @@ private:
     block.end_data = end;
   }
 
+  static void look_at(std::size_t row, const Grid& grid, const RowUses& uses, Block& said) {
+    if (const auto use = uses.use(row)) {
+      said.passed.push_back({row, *use, *use == RowUse::blank ? std::string() : uses.words(row)});
+      return;
+    }
+    for (std::size_t column = 0; column < said.filled.size(); ++column)
+      said.filled[column] += holds_something(grid.at(row, column));
+  }
+
   void pass(Block& block) {
     if (end_ < scan_.grid().rows())
       leave_title_to_next(block);
     const RowUses uses(block.grid, block.headings, key_columns(block.headings, scan_));
-    for (std::size_t row = block.first_data; row < block.end_data; ++row)
-      if (const auto use = uses.use(row))
-        block.passed.push_back({row, *use, *use == RowUse::blank ? std::string() : uses.words(row)});
+    block.filled.resize(block.grid.columns());
+    constexpr std::size_t least = 50'000;
+    const std::size_t rows = block.end_data - block.first_data;
+    std::vector<Block> parts(parts_of(rows, least));
+    in_parts(parts.size(), [&](std::size_t part) {
+      Block looked; // what these rows say
+      looked.filled.resize(block.grid.columns());
+      for (std::size_t row = part * rows / parts.size(); row < (part + 1) * rows / parts.size(); ++row)
+        look_at(block.first_data + row, block.grid, uses, looked);
+      parts[part] = std::move(looked);
+    });
+    for (Block& part : parts) {
+      std::move(part.passed.begin(), part.passed.end(), std::back_inserter(block.passed));
+      for (std::size_t column = 0; column < block.filled.size(); ++column)
+        block.filled[column] += part.filled[column];
+    }
     // Blanks at the end are not part of the table.
     while (!block.passed.empty() && block.passed.back().row + 1 == block.end_data &&
            block.passed.back().use == RowUse::blank) {

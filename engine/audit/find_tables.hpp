@@ -33,9 +33,11 @@ struct Block {
   std::size_t first_data = 0;
   std::size_t end_data = 0;
   std::vector<PassedRow> passed;   ///< rows at first_data and later that are no records, in order
+  std::vector<std::size_t> filled; ///< per column: records that hold something there
   std::vector<std::string> titles; ///< the words above the headings
   /// Whether a row is a record; `passed` is in order.
   [[nodiscard]] bool is_record(std::size_t row) const;
+  [[nodiscard]] std::size_t records() const { return end_data - first_data - passed.size(); }
 };
 
 /// All tables of a sheet, from top to bottom and left to right. A sheet without any known heading gives the

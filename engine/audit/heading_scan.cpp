@@ -21,9 +21,8 @@ bool may_mean(const HeadingGuess& guess, std::initializer_list<Field> fields) {
 
 } // namespace
 
-const std::string& text_in(const Cell& cell) {
-  static const std::string none;
-  return cell.kind == CellKind::text ? cell.text : none;
+std::string_view text_in(const Cell& cell) {
+  return cell.kind() == CellKind::text ? cell.text() : std::string_view();
 }
 
 bool names_pool(const HeadingGuess& guess) {
@@ -37,13 +36,13 @@ bool names_key(const HeadingGuess& guess) {
          may_mean(guess, {Field::person_code, Field::life_species});
 }
 
-const HeadingGuess& HeadingScan::guess(const std::string& text) {
-  const auto found = known_.find(text);
-  if (found != known_.end())
+const HeadingGuess& HeadingScan::guess(std::string_view text) {
+  std::string word(text);
+  if (const auto found = known_.find(word); found != known_.end())
     return found->second;
   if (known_.size() >= words_kept)
     known_.clear();
-  return known_.emplace(text, guess_heading(text)).first->second;
+  return known_.emplace(std::move(word), guess_heading(text)).first->second;
 }
 
 bool HeadingScan::names_columns(std::size_t row) {
@@ -51,10 +50,10 @@ bool HeadingScan::names_columns(std::size_t row) {
   std::size_t texts = 0;
   for (std::size_t column = 0; column < grid_.columns(); ++column) {
     const Cell& cell = grid_.at(row, column);
-    if (cell.kind == CellKind::date)
+    if (cell.kind() == CellKind::date)
       return false;
     filled += holds_something(cell);
-    texts += cell.kind == CellKind::text && holds_something(cell);
+    texts += cell.kind() == CellKind::text && holds_something(cell);
   }
   if (texts < 2 || (filled - texts) * 4 > filled)
     return false;
@@ -62,7 +61,7 @@ bool HeadingScan::names_columns(std::size_t row) {
   std::size_t keys = 0;
   std::unordered_set<std::string_view> different;
   for (std::size_t column = 0; column < grid_.columns(); ++column) {
-    const std::string& text = text_in(grid_.at(row, column));
+    const std::string_view text = text_in(grid_.at(row, column));
     if (text.empty())
       continue;
     const HeadingGuess& said = guess(text);

@@ -15,7 +15,7 @@ public:
   /// Whether the row names columns: mostly words, known ones among them, a key or several others.
   [[nodiscard]] bool names_columns(std::size_t row);
   /// What a text says as a heading.
-  const HeadingGuess& guess(const std::string& text);
+  const HeadingGuess& guess(std::string_view text);
   [[nodiscard]] const Grid& grid() const { return grid_; }
 
 private:
@@ -31,6 +31,6 @@ bool names_date(const HeadingGuess& guess);
 bool names_pool(const HeadingGuess& guess);
 
 /// Empty for a cell that holds no text.
-const std::string& text_in(const Cell& cell);
+std::string_view text_in(const Cell& cell);
 
 } // namespace wetspell

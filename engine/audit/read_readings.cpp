@@ -43,10 +43,10 @@ ReadingGroups::ReadingGroups(const Mapped& table, std::uint32_t index) : table_(
   for (std::size_t row = block.first_data; row < block.end_data; ++row) {
     if (!block.is_record(row))
       continue;
-    const Cell date = keys.date(row);
-    const ReadDate read = date_from(date, table.dates);
-    std::string key(plain_code(to_text(keys.pool(row)), buffer));
-    key += '\n' + (read.readable ? fmt::format("{}", read.serial) : to_text(date)) + '\n';
+    const Key typed = keys.at(row);
+    const ReadDate read = date_from(typed.date, table.dates);
+    std::string key(plain_code(to_text(typed.pool), buffer));
+    key += '\n' + (read.readable ? fmt::format("{}", read.serial) : to_text(typed.date)) + '\n';
     if (person != nullptr)
       key += plain_code(to_text(block.grid.at(row, person->column)), buffer);
     const auto [visit, fresh] = visit_of.try_emplace(std::move(key), static_cast<std::uint32_t>(visits_));
@@ -114,7 +114,7 @@ void ReadingGroups::read(TidyTable& to, RowReader& reader) const {
     std::size_t& row = tidy_rows[reading.visit];
     if (row == none) {
       row = to.add_row(index_, reading.row);
-      reader.keys(to, row, keys, at, Field::visit_pool, Field::visit_date);
+      reader.keys(to, row, keys.at(at.row), at, Field::visit_pool, Field::visit_date);
     }
     for (const Mapping* other : others) {
       const auto column = static_cast<std::size_t>(to.column(*other->field));

@@ -1,5 +1,6 @@
 // A row a record, and the tables that all layouts fill.
 #include "audit/row_reader.hpp"
+#include "base/in_parts.hpp"
 #include "season/locate.hpp"
 
 #include <fmt/format.h>
@@ -17,6 +18,13 @@ struct Keys {
 };
 constexpr Keys visit_keys{Field::visit_pool, Field::visit_date, Field::visit_person};
 constexpr Keys life_keys{Field::life_pool, Field::life_date, Field::life_person};
+
+/// A record of the source and what tells its visit.
+struct Keyed {
+  std::uint32_t at;
+  std::size_t tidy;
+  Key key;
+};
 
 bool typed(Field field) {
   return spec(field).role == Role::typed;
@@ -48,10 +56,6 @@ struct Wanted {
   }
 };
 
-std::size_t records_in(const Block& block) {
-  return block.end_data - block.first_data - block.passed.size();
-}
-
 bool has_counts(const BlockMap& map) {
   return std::any_of(map.columns.begin(), map.columns.end(),
                      [](const Mapping& mapping) { return mapping.count.has_value(); });
@@ -61,8 +65,7 @@ std::size_t counts_in(const Mapped& table) {
   std::size_t count = 0;
   for (const Mapping& mapping : table.map.columns)
     if (mapping.count)
-      for (std::size_t row = table.block.first_data; row < table.block.end_data; ++row)
-        count += table.block.is_record(row) && holds_something(table.block.grid.at(row, mapping.column));
+      count += table.block.filled[mapping.column];
   return count;
 }
 
@@ -111,7 +114,7 @@ private:
       want_readings(*groups_[index], kind);
       return;
     }
-    wanted(kind).rows += records_in(table.block);
+    wanted(kind).rows += table.block.records();
     if (has_counts(table.map)) {
       want_keys(TableKind::life, life_keys);
       for (const Field field : {Field::life_species, Field::life_seen_as, Field::life_by_first})
@@ -184,23 +187,37 @@ void read_records(const std::vector<Mapped>& tables, std::uint32_t index, TidyTa
   if (dated && key_reader.date_column() != nullptr && to.column(keys.date) >= 0)
     to.comes_from(index, static_cast<std::size_t>(to.column(keys.date)),
                   static_cast<std::uint32_t>(key_reader.date_column()->column));
-  const Grid& grid = table.block.grid;
+  // What the rows above say is settled row by row; then rows are read side by side.
+  std::vector<Keyed> rows;
+  rows.reserve(table.block.records());
   auto passed = table.block.passed.begin();
   for (std::size_t row = table.block.first_data; row < table.block.end_data; ++row) {
     if (passed != table.block.passed.end() && passed->row == row) {
       ++passed;
       continue;
     }
-    Spot at{index, static_cast<std::uint32_t>(row), 0};
-    const std::size_t tidy_row = to.add_row(index, at.row);
+    const auto at = static_cast<std::uint32_t>(row);
+    rows.push_back({at, to.add_row(index, at), dated ? key_reader.at(row) : Key{}});
+  }
+  const auto read = [&](const Keyed& row, RowReader& own) {
+    Spot at{index, row.at, 0};
     if (dated)
-      reader.keys(to, tidy_row, key_reader, at, keys.pool, keys.date);
+      own.keys(to, row.tidy, row.key, at, keys.pool, keys.date);
     for (const Use& use : uses) {
       at.column = static_cast<std::uint32_t>(use.from);
-      reader.cell(to, tidy_row, use.to, grid.at(row, use.from), at, use.mapping->unit,
-                  use.mapping->unit_open);
+      own.cell(to, row.tidy, use.to, table.block.grid.at(row.at, use.from), at, use.mapping->unit,
+               use.mapping->unit_open);
     }
-  }
+  };
+  constexpr std::size_t least = 20'000;
+  std::vector<Tidy> parts(parts_of(rows.size(), least));
+  in_parts(parts.size(), [&](std::size_t part) {
+    RowReader own(tables, parts[part]);
+    for (std::size_t i = part * rows.size() / parts.size(); i < (part + 1) * rows.size() / parts.size(); ++i)
+      read(rows[i], own);
+  });
+  for (Tidy& part : parts)
+    reader.take_unread(std::move(part));
 }
 
 void read_counts(const std::vector<Mapped>& tables, std::uint32_t index, TidyTable& to, RowReader& reader) {
@@ -223,7 +240,7 @@ void read_counts(const std::vector<Mapped>& tables, std::uint32_t index, TidyTab
         continue;
       const Spot at{index, static_cast<std::uint32_t>(row), static_cast<std::uint32_t>(mapping.column)};
       const std::size_t tidy_row = to.add_row(index, at.row);
-      reader.keys(to, tidy_row, keys, at, Field::life_pool, Field::life_date);
+      reader.keys(to, tidy_row, keys.at(at.row), at, Field::life_pool, Field::life_date);
       if (person != nullptr)
         to.at(tidy_row, column(Field::life_person)) = table.block.grid.at(row, person->column);
       to.at(tidy_row, column(Field::life_species)) = Cell::of_text(mapping.count->species);

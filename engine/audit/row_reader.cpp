@@ -18,13 +18,13 @@ namespace {
 bool ditto(const Cell& cell) {
   constexpr std::array<std::string_view, 8> marks{"\"",    "''",  "\u3003", "\u2033",
                                                   "ditto", "do.", "same",   "\u201d"};
-  return cell.kind == CellKind::text && std::find(marks.begin(), marks.end(), cell.text) != marks.end();
+  return cell.kind() == CellKind::text && std::find(marks.begin(), marks.end(), cell.text()) != marks.end();
 }
 
 /// One to twelve for a month by number or name; 0 for anything else.
 int month_of(const Cell& cell) {
-  if (cell.kind == CellKind::number)
-    return static_cast<int>(cell.number);
+  if (cell.kind() == CellKind::number)
+    return static_cast<int>(cell.number());
   const Quantity q = read("15 " + to_text(cell) + " 2020", {.kind = Kind::date});
   if (!q.has_value()) {
     const Quantity number = read(to_text(cell), {.kind = Kind::count});
@@ -67,18 +67,14 @@ bool KeyReader::has_pool() const {
 bool KeyReader::written_once(const Mapping* column) const {
   if (column == nullptr)
     return false;
-  std::size_t records = 0;
-  std::size_t blank = 0;
   const Block& block = table_.block;
-  for (std::size_t row = block.first_data; row < block.end_data; ++row) {
-    if (!block.is_record(row))
-      continue;
-    const bool holds = holds_something(block.grid.at(row, column->column));
-    if (records == 0 && !holds)
-      return false;
-    ++records;
-    blank += !holds;
-  }
+  std::size_t first = block.first_data;
+  while (first < block.end_data && !block.is_record(first))
+    ++first;
+  if (first == block.end_data || !holds_something(block.grid.at(first, column->column)))
+    return false;
+  const std::size_t records = block.records();
+  const std::size_t blank = records - block.filled[column->column];
   return blank * 5 >= records * 2; // two in five
 }
 
@@ -88,6 +84,13 @@ void KeyReader::pass_sections(std::size_t row) {
     if (passed[next_passed_].use == RowUse::section)
       if (const std::string named = pool_named_in(passed[next_passed_].text); !named.empty())
         above_pool_ = Cell::of_text(named);
+}
+
+Key KeyReader::at(std::size_t row) {
+  Key key{pool(row), date(row), std::nullopt};
+  if (const Mapping* column = date_column(); column != nullptr)
+    key.date_column = static_cast<std::uint32_t>(column->column);
+  return key;
 }
 
 Cell KeyReader::pool(std::size_t row) {
@@ -137,13 +140,13 @@ void RowReader::unread(TidyTable& to, std::size_t row, Spot at, const Cell& cell
                           std::move(sort)});
 }
 
-void RowReader::keys(TidyTable& to, std::size_t row, KeyReader& keys, Spot at, Field pool, Field date) {
+void RowReader::keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Field pool, Field date) {
   if (const std::int32_t column = to.column(pool); column >= 0)
-    to.at(row, static_cast<std::size_t>(column)) = keys.pool(at.row);
+    to.at(row, static_cast<std::size_t>(column)) = key.pool;
   const std::int32_t column = to.column(date);
   if (column < 0)
     return;
-  const Cell typed = keys.date(at.row);
+  const Cell& typed = key.date;
   Cell& tidy = to.at(row, static_cast<std::size_t>(column));
   const ReadDate read = date_from(typed, tables_[at.table].dates);
   if (read.readable) {
@@ -151,8 +154,7 @@ void RowReader::keys(TidyTable& to, std::size_t row, KeyReader& keys, Spot at, F
     return;
   }
   tidy = typed;
-  if (keys.date_column() != nullptr)
-    at.column = static_cast<std::uint32_t>(keys.date_column()->column);
+  at.column = key.date_column.value_or(at.column);
   if (!typed.empty())
     unread(to, row, at, typed, read.reason, fmt::format("{}: {}", spec(date).heading, read.reason));
   if (!read.askable)
@@ -166,14 +168,14 @@ void RowReader::cell(TidyTable& to, std::size_t row, std::size_t column, const C
   if (from.empty() || !holds_something(from))
     return;
   if (field.type != FieldType::quantity) {
-    if (from.kind == CellKind::error)
+    if (from.kind() == CellKind::error)
       unread(to, row, at, from, "an error stands in the cell", "an error stands in the cell");
     tidy = from;
     return;
   }
   const bool measure = usual_unit(field.kind) != Unit::none;
-  double number = from.number;
-  if (from.kind != CellKind::number || !measure) {
+  double number = from.number();
+  if (from.kind() != CellKind::number || !measure) {
     const Quantity q = read(from, {.kind = field.kind, .assume = unit});
     if (q.status == Status::bad) {
       unread(to, row, at, from, reason_in_words(to_text(from), q),
@@ -213,8 +215,8 @@ void settle_keys(TidyTable& table) {
     const bool all =
         needed.size() == wanted && std::all_of(needed.begin(), needed.end(), [&](std::size_t column) {
           const Cell& cell = table.at(row, column);
-          return holds_something(cell) && cell.kind != CellKind::error &&
-                 !(cell.kind == CellKind::text && says_not_known(cell.text));
+          return holds_something(cell) && cell.kind() != CellKind::error &&
+                 !(cell.kind() == CellKind::text && says_not_known(cell.text()));
         });
     if (!all)
       table.states[row] = RowState::unusable;

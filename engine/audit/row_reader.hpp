@@ -5,22 +5,28 @@
 
 namespace wetspell {
 
-/// The keys of a row: what a blank, a ditto mark or a title above stands for is settled here.
+/// What tells a row's visit.
+struct Key {
+  Cell pool, date;                          ///< the date as it stands there
+  std::optional<std::uint32_t> date_column; ///< of the grid
+};
+
+/// The keys of rows: what a blank, a ditto mark or a title above stands for is settled here.
 class KeyReader {
 public:
   explicit KeyReader(const Mapped& table);
 
-  /// The row's pool: as typed, from the row above where the column is written once for several rows, from
-  /// the line above the rows, or from the title. Rows must be asked in order.
-  Cell pool(std::size_t row);
-  /// The row's date as it stands (pieces put together).
-  Cell date(std::size_t row);
+  /// Pool: as typed, from the row above where the column is written once for several rows, from the line
+  /// above the rows, or from the title; date: pieces put together. Rows must be asked in order.
+  Key at(std::size_t row);
   [[nodiscard]] bool has_date() const { return date_ != nullptr || day_ != nullptr; }
   [[nodiscard]] bool has_pool() const;
   [[nodiscard]] const Mapping* pool_column() const { return pool_; }
   [[nodiscard]] const Mapping* date_column() const { return date_ != nullptr ? date_ : day_; }
 
 private:
+  Cell pool(std::size_t row);
+  Cell date(std::size_t row);
   void pass_sections(std::size_t row);
   [[nodiscard]] bool written_once(const Mapping* column) const;
 
@@ -39,13 +45,15 @@ public:
   RowReader(const std::vector<Mapped>& tables, Tidy& tidy) : tables_(tables), tidy_(tidy) {}
 
   /// Writes pool and date into the row; without either, or with a date that nobody can read, it is unusable.
-  void keys(TidyTable& to, std::size_t row, KeyReader& keys, Spot at, Field pool, Field date);
+  void keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Field pool, Field date);
   /// Reads one cell into a field. `unit`: of a bare number; none with `unit_open`: a bare number cannot be
   /// used.
   void cell(TidyTable& to, std::size_t row, std::size_t column, const Cell& from, Spot at, Unit unit,
             bool unit_open);
   void unread(TidyTable& to, std::size_t row, Spot at, const Cell& cell, std::string reason,
               std::string sort);
+  /// What another reader of the same tables left unread.
+  void take_unread(Tidy other) { tidy_.take_unread(std::move(other)); }
 
 private:
   const std::vector<Mapped>& tables_;

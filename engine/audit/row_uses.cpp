@@ -13,7 +13,7 @@ constexpr std::array<std::string_view, 20> sum_words{
     "sum",      "sums", "total", "totals", "subtotal", "subtotals", "grand",  "mean",  "means", "average",
     "averages", "avg",  "min",   "max",    "minimum",  "maximum",   "median", "stdev", "sd",    "count"};
 
-bool says_sum(const std::string& text) {
+bool says_sum(std::string_view text) {
   constexpr std::string_view beginnings = "sStTgGmMaAcC";
   if (text.empty() || beginnings.find(text.front()) == std::string_view::npos)
     return false;
@@ -41,7 +41,7 @@ bool RowUses::repeats_headings(std::size_t row) const {
   for (std::size_t column = 0; column < headings_.size(); ++column) {
     const Cell& cell = grid_.at(row, column);
     filled += !cell.empty();
-    same += cell.kind == CellKind::text && cell.text == headings_[column].alone;
+    same += cell.kind() == CellKind::text && cell.text() == headings_[column].alone;
   }
   return same >= 2 && same * 2 >= filled;
 }
@@ -54,7 +54,7 @@ bool RowUses::sums(std::size_t row) const {
   for (std::size_t column = 0; column < grid_.columns() && filled < 3; ++column) {
     const Cell& cell = grid_.at(row, column);
     filled += !cell.empty();
-    if (cell.kind == CellKind::text && says_sum(cell.text))
+    if (cell.kind() == CellKind::text && says_sum(cell.text()))
       return dated || filled == 1;
   }
   return false;
@@ -62,10 +62,10 @@ bool RowUses::sums(std::size_t row) const {
 
 bool RowUses::lone_text(std::size_t row, std::size_t column) const {
   const Cell& cell = grid_.at(row, column);
-  if (cell.kind != CellKind::text || grid_.columns() < 3)
+  if (cell.kind() != CellKind::text || grid_.columns() < 3)
     return false;
   // A code alone is a record that somebody began.
-  return column != keys_.pool || cell.text.find_first_of(": ") != std::string::npos;
+  return column != keys_.pool || cell.text().find_first_of(": ") != std::string::npos;
 }
 
 std::optional<RowUse> RowUses::use(std::size_t row) const {

@@ -60,6 +60,13 @@ Table TidyTable::take_cells() {
   return cells;
 }
 
+void Tidy::take_unread(Tidy other) {
+  const std::size_t room = unread_kept - std::min(unread_kept, unread.size());
+  const auto end = other.unread.begin() + static_cast<std::ptrdiff_t>(std::min(room, other.unread.size()));
+  std::move(other.unread.begin(), end, std::back_inserter(unread));
+  unread_count += other.unread_count;
+}
+
 const TidyTable* Tidy::of(TableKind kind) const {
   for (const TidyTable& table : tables)
     if (table.kind() == kind)

@@ -90,6 +90,8 @@ struct Tidy {
   std::size_t unread_count = 0;
   std::vector<std::string> remarks; ///< kinds of reading that are none of our fields
   [[nodiscard]] const TidyTable* of(TableKind kind) const;
+  /// Takes what was left unread elsewhere.
+  void take_unread(Tidy other);
 };
 inline constexpr std::size_t unread_kept = 100'000;
 

@@ -1,5 +1,6 @@
 #include "check/check.hpp"
 
+#include "base/in_parts.hpp"
 #include "check/marks.hpp"
 
 #include <algorithm>
@@ -20,12 +21,39 @@ using Counts = std::array<std::size_t, 4>; // by Outcome
 template <class Function> struct Ready {
   std::size_t rule;
   Function look;
-  Counts* counts; // the rule's own, at hand for every row
+};
+
+/// What the rules of a list said of some rows, before it is settled which doubts are already explained.
+struct Said {
+  struct Failure {
+    std::size_t rule;
+    RecordAt at;
+    Doubts doubts;
+  };
+  std::vector<Counts> counts; ///< per rule of the list
+  std::vector<Failure> failures;
+  std::size_t steps = 0; ///< rows looked at
+  Doubts doubts;         ///< one for all calls: rules that hold cost no allocation
+
+  template <class Function, class Call>
+  void ask(const std::vector<Ready<Function>>& list, const RecordAt& at, const Call& call) {
+    for (std::size_t i = 0; i < list.size(); ++i) {
+      const Outcome outcome = call(list[i].look, doubts);
+      ++counts[i][static_cast<std::size_t>(outcome)];
+      if (outcome == Outcome::fails) {
+        failures.push_back({list[i].rule, at, std::move(doubts)});
+        doubts.clear();
+      }
+    }
+  }
 };
 
 /// One run of all rules. Identity and time come first, then everything else, each in the order: single rows,
 /// rows that follow each other, the whole season.
 class Run {
+  // Fewer are not worth a processor of their own.
+  static constexpr std::size_t rows_at_least = 1024, pools_at_least = 128;
+
 public:
   Run(const Season& season, const CheckOptions& options)
       : season_(season), options_(options), marks_(season) {
@@ -69,7 +97,7 @@ private:
       if (!chosen(rule) || !std::holds_alternative<Function>(rule.look))
         continue;
       if (runnable(season_, rule))
-        list.push_back({i, std::get<Function>(rule.look), &counts_[i]});
+        list.push_back({i, std::get<Function>(rule.look)});
       else
         count(i, Outcome::could_not_run, rows);
     }
@@ -79,13 +107,41 @@ private:
   template <class Function, class Chosen, class Records>
   void singles(const SeasonView& view, const Chosen& chosen, TableKind table, const Records& records) {
     const auto list = ready<Function>(chosen, records.size());
-    for (std::uint32_t i = 0; i < records.size() && !report_.cancelled; ++i) {
-      const auto& record = records[i];
-      const RecordAt at{table, i};
-      for (const auto& one : list)
-        take(one, at, one.look(view, record, doubts_), doubts_);
-      step();
+    side_by_side(list, records.size(), rows_at_least, false, [&](std::size_t i, Said& said) {
+      said.ask(list, {table, static_cast<std::uint32_t>(i)},
+               [&](Function look, Doubts& doubts) { return look(view, records[i], doubts); });
+      ++said.steps;
+    });
+  }
+
+  /// Lets a list of rules look at rows (or pools) 0 to count - 1, on all processors, and settles what they
+  /// said in the order of the rows. Gives the steps that were made.
+  template <class Function, class Look>
+  std::size_t side_by_side(const std::vector<Ready<Function>>& list, std::size_t count, std::size_t least,
+                           bool own_marks_too, const Look& look) {
+    constexpr std::size_t at_once = 1 << 12; // then it is told how far the run is
+    std::size_t steps = 0;
+    for (std::size_t from = 0; from < count && !report_.cancelled; from += at_once) {
+      const std::size_t rows = std::min(at_once, count - from);
+      std::vector<Said> parts(parts_of(rows, least));
+      in_parts(parts.size(), [&](std::size_t part) {
+        Said said; // not among its neighbours: processors would wait for each other
+        said.counts.resize(list.size());
+        for (std::size_t i = part * rows / parts.size(); i < (part + 1) * rows / parts.size(); ++i)
+          look(from + i, said);
+        parts[part] = std::move(said);
+      });
+      for (Said& said : parts) {
+        for (std::size_t i = 0; i < list.size(); ++i)
+          for (std::size_t outcome = 0; outcome < said.counts[i].size(); ++outcome)
+            counts_[list[i].rule][outcome] += said.counts[i][outcome];
+        for (Said::Failure& failure : said.failures)
+          settle(failure.rule, failure.at, failure.doubts, own_marks_too);
+        step(said.steps);
+        steps += said.steps;
+      }
     }
+    return steps;
   }
 
   /// Visits of a known pool and day that are not that pool's first.
@@ -98,17 +154,16 @@ private:
   void following_visits(const SeasonView& view, const std::vector<Ready<FollowingRule>>& list) {
     if (list.empty())
       return;
-    for (const auto& visits : view.pool_visits) {
-      for (std::size_t i = 0; i < visits.size() && !report_.cancelled; ++i) {
-        const Visit& before = view.visit(visits[i == 0 ? 0 : i - 1]);
+    side_by_side(list, view.pool_visits.size(), pools_at_least, true, [&](std::size_t pool, Said& said) {
+      const auto& visits = view.pool_visits[pool];
+      for (std::size_t i = 1; i < visits.size(); ++i) {
+        const Visit& before = view.visit(visits[i - 1]);
         const Visit& now = view.visit(visits[i]);
-        const RecordAt at{TableKind::visits, visits[i]};
-        if (i > 0)
-          for (const auto& one : list)
-            take(one, at, one.look(view, before, now, doubts_), doubts_, true);
-        step();
+        said.ask(list, {TableKind::visits, visits[i]},
+                 [&](FollowingRule look, Doubts& doubts) { return look(view, before, now, doubts); });
       }
-    }
+      said.steps += visits.size();
+    });
     // A visit whose pool or day cannot be told follows nothing that could be named.
     for (std::uint32_t i = 0; i < season_.visits.size(); ++i)
       if (view.place_in_pool[i] == SeasonView::nowhere)
@@ -119,57 +174,51 @@ private:
   void following_life(const SeasonView& view, const std::vector<Ready<FollowingLifeRule>>& list) {
     if (list.empty())
       return;
-    std::size_t placed = 0;
-    std::unordered_map<std::uint64_t, std::uint32_t> last; // species and form to its latest count
-    for (const auto& counts : view.pool_life) {
-      last.clear();
-      for (const std::uint32_t i : counts) {
-        if (report_.cancelled)
-          return;
-        const LifeCount& now = season_.life[i];
-        if (!now.species.known())
-          continue;
-        ++placed;
-        const std::uint64_t what = static_cast<std::uint64_t>(now.species.index) << 16 |
-                                   static_cast<std::uint16_t>(now.seen_as.index);
-        if (const auto [before, first] = last.try_emplace(what, i); !first) {
-          for (const auto& one : list)
-            take(one, {TableKind::life, i}, one.look(view, season_.life[before->second], now, doubts_),
-                 doubts_, true);
-          before->second = i;
-        }
-        step();
-      }
-    }
+    const std::size_t placed =
+        side_by_side(list, view.pool_life.size(), pools_at_least, true, [&](std::size_t pool, Said& said) {
+          std::unordered_map<std::uint64_t, std::uint32_t> last; // species and form to its latest count
+          for (const std::uint32_t i : view.pool_life[pool]) {
+            const LifeCount& now = season_.life[i];
+            if (!now.species.known())
+              continue;
+            ++said.steps;
+            const std::uint64_t what = static_cast<std::uint64_t>(now.species.index) << 16 |
+                                       static_cast<std::uint16_t>(now.seen_as.index);
+            const auto [before, first] = last.try_emplace(what, i);
+            if (first)
+              continue;
+            const LifeCount& then = season_.life[before->second];
+            said.ask(list, {TableKind::life, i},
+                     [&](FollowingLifeRule look, Doubts& doubts) { return look(view, then, now, doubts); });
+            before->second = i;
+          }
+        });
+    if (report_.cancelled)
+      return;
     for (const auto& one : list)
       count(one.rule, Outcome::undecided, season_.life.size() - placed);
   }
 
   void whole_season(const SeasonView& view, const std::vector<Ready<SeasonRule>>& list) {
-    for (const auto& one : list) {
-      if (report_.cancelled)
-        return;
-      Verdicts verdicts;
-      one.look(view, verdicts);
-      count(one.rule, Outcome::holds, verdicts.holding());
-      count(one.rule, Outcome::undecided, verdicts.not_decided());
-      for (Verdicts::Row& row : verdicts.failing())
-        take(one, {TableKind::visits, row.visit}, Outcome::fails, row.doubts);
-      step(season_.visits.size());
+    const std::size_t at_once = parts_of(season_.visits.size(), rows_at_least);
+    for (std::size_t from = 0; from < list.size() && !report_.cancelled; from += at_once) {
+      std::vector<Verdicts> verdicts(std::min(at_once, list.size() - from));
+      in_parts(verdicts.size(), [&](std::size_t i) { list[from + i].look(view, verdicts[i]); });
+      for (std::size_t i = 0; i < verdicts.size(); ++i) {
+        const std::size_t rule = list[from + i].rule;
+        count(rule, Outcome::holds, verdicts[i].holding());
+        count(rule, Outcome::undecided, verdicts[i].not_decided());
+        for (Verdicts::Row& row : verdicts[i].failing()) {
+          count(rule, Outcome::fails, 1);
+          settle(rule, {TableKind::visits, row.visit}, row.doubts, false);
+        }
+        step(season_.visits.size());
+      }
     }
   }
 
   void count(std::size_t rule, Outcome outcome, std::size_t rows) {
     counts_[rule][static_cast<std::size_t>(outcome)] += rows;
-  }
-
-  /// Counts the outcome; for the rare failing row also turns its doubts into findings.
-  template <class Function>
-  void take(const Ready<Function>& one, const RecordAt& at, Outcome outcome, Doubts& doubts,
-            bool own_marks_too = false) {
-    ++(*one.counts)[static_cast<std::size_t>(outcome)];
-    if (outcome == Outcome::fails)
-      settle(one.rule, at, doubts, own_marks_too);
   }
 
   /// Turns what is left of the doubts into findings; a row without any left is undecided.
@@ -280,8 +329,7 @@ private:
   Marks marks_;
   std::unordered_map<std::string_view, const GivenAnswer*> answers_;
   CheckReport report_;
-  std::vector<Counts> counts_; // per rule: counting without a branch
-  Doubts doubts_;              // one for all calls: rules that hold cost no allocation
+  std::vector<Counts> counts_; // per rule
   std::size_t steps_ = 0, done_ = 0;
 };
 

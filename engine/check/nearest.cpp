@@ -70,6 +70,7 @@ std::optional<std::size_t> NearestWord::find(std::string_view typed) const {
   const std::string word = bare(typed);
   if (word.empty())
     return std::nullopt;
+  const std::lock_guard asking(asking_);
   const auto [known, is_new] = found_.try_emplace(word);
   if (is_new) {
     while (bare_.size() < words_.size())

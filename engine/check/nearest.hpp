@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <mutex>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -16,7 +17,8 @@ namespace wetspell {
 std::size_t slips_between(std::string_view a, std::string_view b, std::size_t most);
 
 /// Finds which of many words a mistyped one meant. They are made ready when the first one is looked for,
-/// since most seasons have no such slip; answers are kept, since one slip often stands in many rows.
+/// since most seasons have no such slip; answers are kept, since one slip often stands in many rows. May be
+/// asked from several threads.
 class NearestWord {
 public:
   /// The text must outlive this.
@@ -31,6 +33,7 @@ private:
   [[nodiscard]] std::optional<std::size_t> look_up(const std::string& bare) const;
 
   std::vector<std::string_view> words_;
+  mutable std::mutex asking_;
   mutable std::vector<std::string> bare_; ///< of the words, as far as they have been made ready
   mutable std::unordered_map<std::string, std::optional<std::size_t>> found_;
 };

@@ -11,7 +11,7 @@ namespace wetspell {
 namespace {
 
 bool error_cell(const SeasonView& view, Field field, std::uint32_t row) {
-  return view.season.cell(field, row).kind == CellKind::error;
+  return view.season.cell(field, row).kind() == CellKind::error;
 }
 
 Outcome pool_missing(const SeasonView& view, const Visit& visit, Doubts& doubts) {

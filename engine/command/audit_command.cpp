@@ -43,13 +43,16 @@ Result<void> store(const Audit& audit, const fs::path& out) {
     return write_file(out / fmt::format("{}-{}", stem, what), text);
   };
   const std::span<const Audit> one(&audit, 1);
-  for (const auto& [what, text] :
-       {std::pair<std::string, std::string>{"audit.txt", audit_text(audit)},
-        {"audit.csv", audit_csv(one)},
-        {"audit.json", audit_json(one)},
-        {"headings.csv", csv_from_table(headings_table(one, Place{"Headings", 1, 0}))}})
-    if (auto written = write(what, text); !written)
-      return written;
+  // One text after another: of a full sheet each is large.
+  if (auto written = write("audit.txt", audit_text(audit)); !written)
+    return written;
+  if (auto written = write("audit.csv", audit_csv(one)); !written)
+    return written;
+  if (auto written = write("audit.json", audit_json(one)); !written)
+    return written;
+  if (auto written = write("headings.csv", csv_from_table(headings_table(one, Place{"Headings", 1, 0})));
+      !written)
+    return written;
   const Settings settings = audit.season ? audit.season->settings : Settings{};
   for (const TidySheet& sheet : tidy_tables(audit, settings))
     if (auto written = write(fmt::format("tidy-{}.csv", spec(sheet.kind).name), csv_from_table(sheet.table));

@@ -1,5 +1,6 @@
 #include "exchange/csv.hpp"
 
+#include "base/in_parts.hpp"
 #include "exchange/decode.hpp"
 
 #include <fmt/format.h>
@@ -169,13 +170,13 @@ Cell cell_of(const Field& field) {
   if (!field.quoted && !is_code(field.text))
     if (const auto number = plain_number(field.text))
       return Cell::of_number(*number);
-  return Cell::of_text(std::string(field.text));
+  return Cell::of_text(field.text);
 }
 
 std::string harmless(const Cell& cell) {
   std::string text = to_text(cell);
   constexpr std::string_view starts = "=+-@\t\r";
-  if (cell.kind == CellKind::text && starts.find(text.front()) != std::string_view::npos &&
+  if (cell.kind() == CellKind::text && starts.find(text.front()) != std::string_view::npos &&
       !plain_number(text))
     text.insert(text.begin(), '\'');
   return text;
@@ -190,23 +191,64 @@ std::string_view without_mark(std::string_view text) {
   return text;
 }
 
-Result<Table> table_divided_by(char delimiter, std::string_view text, std::string sheet) {
+/// The text in parts that begin with a line, to be read side by side; whole where a quoted field could reach
+/// over a line's end.
+std::vector<std::string_view> in_lines(std::string_view text) {
+  constexpr std::size_t least = 1 << 20;
+  if (text.find('"') != std::string_view::npos)
+    return {text};
+  std::vector<std::string_view> parts;
+  for (std::size_t wanted = parts_of(text.size(), least); wanted > 1; --wanted) {
+    const std::size_t end = text.find('\n', text.size() / wanted);
+    if (end == std::string_view::npos || end + 1 == text.size())
+      break;
+    parts.push_back(text.substr(0, end + 1));
+    text.remove_prefix(end + 1);
+  }
+  parts.push_back(text);
+  return parts;
+}
+
+/// What stands in a part of the text.
+struct Extent {
   std::size_t rows = 0;
   std::size_t columns = 0;
-  const auto open = each_field(text, delimiter, [&](const Field&, std::size_t row, std::size_t column) {
-    rows = row + 1;
-    columns = std::max(columns, column + 1);
+  std::optional<std::size_t> open; ///< the line of a quotation mark that never closes
+};
+
+Extent extent_of(std::string_view text, char delimiter) {
+  Extent extent;
+  extent.open = each_field(text, delimiter, [&](const Field&, std::size_t row, std::size_t column) {
+    extent.rows = row + 1;
+    extent.columns = std::max(extent.columns, column + 1);
   });
-  if (open)
+  return extent;
+}
+
+Result<Table> table_divided_by(char delimiter, std::string_view text, std::string sheet) {
+  const auto parts = in_lines(text);
+  std::vector<Extent> extents(parts.size());
+  in_parts(parts.size(), [&](std::size_t part) { extents[part] = extent_of(parts[part], delimiter); });
+  if (const auto& open = extents.front().open) // with a mark there is one part
     return Problem{ProblemKind::bad_argument,
                    fmt::format("{}: the quotation mark that opens on line {} never closes.", sheet, *open)};
+  std::size_t rows = 0;
+  std::size_t columns = 0;
+  std::vector<std::size_t> first_rows;
+  for (const Extent& extent : extents) {
+    first_rows.push_back(rows);
+    rows += extent.rows;
+    columns = std::max(columns, extent.columns);
+  }
   if (columns > most_columns || rows * columns > most_cells)
     return Problem{
         ProblemKind::bad_argument,
         fmt::format("{}: {} rows of up to {} columns are more than can be read.", sheet, rows, columns)};
   Table table(Place{std::move(sheet), 1, 0}, rows, columns);
-  each_field(text, delimiter, [&](const Field& field, std::size_t row, std::size_t column) {
-    table.at(row, column) = cell_of(field);
+  in_parts(parts.size(), [&](std::size_t part) {
+    each_field(parts[part], delimiter, [&](const Field& field, std::size_t row, std::size_t column) {
+      table.at(first_rows[part] + row, column) = cell_of(field);
+    });
   });
   return table;
 }
@@ -257,7 +299,7 @@ std::string csv_from_table(const Table& table) {
       if (cell.empty())
         continue;
       const std::string text = harmless(cell);
-      const bool quote = (cell.kind == CellKind::text && plain_number(text) && !is_code(text)) ||
+      const bool quote = (cell.kind() == CellKind::text && plain_number(text) && !is_code(text)) ||
                          text.find_first_of(",\"\r\n;\t|") != std::string::npos ||
                          text.starts_with(mark); // else it would go with that of the file
       if (!quote) {

@@ -4,6 +4,7 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <cstring>
 
 namespace wetspell {
 
@@ -87,10 +88,22 @@ Zeros zeros(std::string_view bytes) {
   return found;
 }
 
+/// How many bytes from the beginning are ASCII, eight at a look: most files are nothing else.
+std::size_t plain_beginning(std::string_view text) {
+  constexpr std::uint64_t beyond = 0x8080808080808080;
+  std::size_t at = 0;
+  for (std::uint64_t eight = 0; at + sizeof eight <= text.size(); at += sizeof eight) {
+    std::memcpy(&eight, text.data() + at, sizeof eight);
+    if ((eight & beyond) != 0)
+      break;
+  }
+  return at;
+}
+
 } // namespace
 
 bool is_utf8(std::string_view text) {
-  for (std::size_t i = 0; i < text.size();) {
+  for (std::size_t i = plain_beginning(text); i < text.size();) {
     const auto lead = static_cast<unsigned char>(text[i]);
     const std::size_t length = lead < 0x80         ? 1
                                : lead >> 5 == 0x6  ? 2

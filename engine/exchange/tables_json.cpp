@@ -13,17 +13,17 @@ namespace {
 using json = nlohmann::json;
 
 json json_from(const Cell& cell) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::empty:
     break;
   case CellKind::number:
-    return cell.number;
+    return cell.number();
   case CellKind::text:
-    return cell.text;
+    return cell.text();
   case CellKind::date:
-    return {{"date", cell.number}};
+    return {{"date", cell.number()}};
   case CellKind::error:
-    return {{"error", cell.text}};
+    return {{"error", cell.text()}};
   }
   return nullptr;
 }

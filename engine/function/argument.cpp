@@ -15,7 +15,7 @@ Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const 
   if (cell.empty()) {
     return std::optional<Quantity>{};
   }
-  if (cell.kind == CellKind::error) {
+  if (cell.kind() == CellKind::error) {
     return refusal::error_in_cell(parameter, cell);
   }
   const Quantity quantity = read(cell, {.kind = parameter.kind, .assume = assume});
@@ -30,10 +30,10 @@ Result<std::optional<Quantity>> number_in(const ParameterSpec& parameter, const 
 
 Result<std::optional<Quantity>> measure_in(const ParameterSpec& parameter, const Cell& cell, Unit assume) {
   constexpr double first_date = 20000; // 1954-10-03, in any unit more than a pace, a course or a pool
-  if (cell.kind == CellKind::number && cell.number == 0) {
+  if (cell.kind() == CellKind::number && cell.number() == 0) {
     return std::optional<Quantity>{};
   }
-  if (cell.kind == CellKind::number && cell.number >= first_date) {
+  if (cell.kind() == CellKind::number && cell.number() >= first_date) {
     return refusal::too_large(parameter, cell, first_date);
   }
   return number_in(parameter, cell, assume);
@@ -43,11 +43,11 @@ Result<std::optional<double>> plain_number_in(const ParameterSpec& parameter, co
   if (cell.empty()) {
     return std::optional<double>{};
   }
-  if (cell.kind == CellKind::error) {
+  if (cell.kind() == CellKind::error) {
     return refusal::error_in_cell(parameter, cell);
   }
-  if (cell.kind != CellKind::text) {
-    return std::optional{cell.number};
+  if (cell.kind() != CellKind::text) {
+    return std::optional{cell.number()};
   }
   const Quantity quantity = read(cell, {.kind = Kind::percent, .assume = Unit::one});
   if (quantity.status == Status::missing) {
@@ -62,8 +62,8 @@ Result<std::optional<double>> plain_number_in(const ParameterSpec& parameter, co
 Result<std::optional<double>> day_in(const ParameterSpec& parameter, const Cell& cell) {
   constexpr double earliest = 20000; // 1954-10-03
   constexpr double latest = 110000;  // 2201-02-28
-  if (cell.kind == CellKind::number && cell.number >= earliest && cell.number <= latest) {
-    return std::optional{std::floor(cell.number)};
+  if (cell.kind() == CellKind::number && cell.number() >= earliest && cell.number() <= latest) {
+    return std::optional{std::floor(cell.number())};
   }
   const auto day = number_in(parameter, cell, Unit::none);
   if (!day) {
@@ -79,15 +79,15 @@ Value number_value(double number) {
 }
 
 bool option_left_out(const Argument& argument) {
-  return argument.blank() || (argument.single() && argument.cells.front().kind == CellKind::number &&
-                              argument.cells.front().number == 0);
+  return argument.blank() || (argument.single() && argument.cells.front().kind() == CellKind::number &&
+                              argument.cells.front().number() == 0);
 }
 
 Unit unit_or(const Argument& argument, Unit standard) {
   if (option_left_out(argument)) {
     return standard;
   }
-  return unit_named(argument.cells.front().text).value_or(standard);
+  return unit_named(argument.cells.front().text()).value_or(standard);
 }
 
 Result<CountedAs> counted_as(const ParameterSpec& parameter, const Argument& argument) {
@@ -119,7 +119,7 @@ Result<Value> class_label(const ParameterSpec& parameter, const Argument& readin
   if (cell.empty()) {
     return Value{};
   }
-  if (cell.kind == CellKind::error) {
+  if (cell.kind() == CellKind::error) {
     return refusal::error_in_cell(parameter, cell);
   }
   const Quantity quantity = read(cell, {.kind = parameter.kind, .assume = assume});

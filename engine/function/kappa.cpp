@@ -27,13 +27,13 @@ Result<KappaWeights> weights_of(const Argument& argument) {
     return KappaWeights::quadratic;
   }
   const Cell& cell = argument.cells.front();
-  if (cell.text == "quadratic") {
+  if (cell.text() == "quadratic") {
     return KappaWeights::quadratic;
   }
-  if (cell.text == "linear") {
+  if (cell.text() == "linear") {
     return KappaWeights::linear;
   }
-  if (cell.text == "none") {
+  if (cell.text() == "none") {
     return KappaWeights::none;
   }
   return refusal::not_a_word(weights_parameter, cell, words);
@@ -60,7 +60,7 @@ Result<std::optional<std::size_t>> class_in(const ParameterSpec& parameter, cons
   if (cell.empty()) {
     return std::optional<std::size_t>{};
   }
-  if (cell.kind == CellKind::error) {
+  if (cell.kind() == CellKind::error) {
     return refusal::error_in_cell(parameter, cell);
   }
   const auto found = class_named(table, to_text(cell));

@@ -25,7 +25,7 @@ constexpr ParameterSpec counted_parameter{
 
 /// A count as the season reads it: it may end in a half, and may say itself whether it is paces or steps.
 Result<std::optional<double>> count_in(const Cell& cell, CountedAs counted) {
-  if (cell.kind == CellKind::error) {
+  if (cell.kind() == CellKind::error) {
     return refusal::error_in_cell(counts_parameter, cell);
   }
   const bool steps = counted == CountedAs::steps;

@@ -30,7 +30,7 @@ Result<Value> evaluate(std::span<const Argument> arguments) {
   }
   const Unit unit = unit_or(arguments[3], Unit::foot);
   const Unit result = unit_or(arguments[4], unit);
-  if (walked.kind == CellKind::error) {
+  if (walked.kind() == CellKind::error) {
     return refusal::error_in_cell(walked_parameter, walked);
   }
   const Quantity line =

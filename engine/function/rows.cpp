@@ -49,8 +49,8 @@ void dates_of_settings(Table& table) {
   for (std::size_t row = 1; row < table.rows(); ++row) {
     for (std::size_t column = 1; column < table.columns(); ++column) {
       Cell& cell = table.at(row, column);
-      if (cell.kind == CellKind::number && cell.number >= first && cell.number < last) {
-        cell.kind = CellKind::date;
+      if (cell.kind() == CellKind::number && cell.number() >= first && cell.number() < last) {
+        cell = Cell::of_date(cell.number());
       }
     }
   }

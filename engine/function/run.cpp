@@ -23,7 +23,7 @@ const ParameterSpec& parameter_of(const FunctionSpec& function, std::size_t inde
 /// The error of an option's cell. Readings with errors are the functions' own affair.
 const Cell* error_among(const Argument& argument) {
   const auto found = std::find_if(argument.cells.begin(), argument.cells.end(),
-                                  [](const Cell& cell) { return cell.kind == CellKind::error; });
+                                  [](const Cell& cell) { return cell.kind() == CellKind::error; });
   return found == argument.cells.end() ? nullptr : &*found;
 }
 
@@ -42,7 +42,7 @@ std::optional<Problem> wrong_option(const ParameterSpec& parameter, const Argume
   }
   if (parameter.takes == Takes::unit) {
     const Cell& cell = argument.cells.front();
-    const auto unit = cell.kind == CellKind::text ? unit_named(cell.text) : std::nullopt;
+    const auto unit = cell.kind() == CellKind::text ? unit_named(cell.text()) : std::nullopt;
     if (!unit || !fits(*unit, parameter.kind) || *unit == Unit::pace || *unit == Unit::step) {
       return refusal::not_a_unit(parameter, cell);
     }

@@ -31,8 +31,8 @@ Result<bool> is_other(const ParameterSpec& parameter, const Argument& argument, 
     return false;
   }
   const Cell& cell = argument.cells.front();
-  if (cell.text == usual || cell.text == other) {
-    return cell.text == other;
+  if (cell.text() == usual || cell.text() == other) {
+    return cell.text() == other;
   }
   return refusal::not_a_word(parameter, cell, fmt::format("{}, {}", usual, other));
 }

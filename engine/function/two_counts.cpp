@@ -42,7 +42,7 @@ Result<Value> share(const std::optional<FoundOfOther>& found) {
 }
 
 Result<Value> given(const TwoCounts& counts, double both, const Cell& word) {
-  const std::string_view what = word.text;
+  const std::string_view what = word.text();
   if (what == "seen") {
     return number_value(counts.seen);
   }

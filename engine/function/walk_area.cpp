@@ -24,10 +24,10 @@ Result<std::optional<double>> degrees_in(const ParameterSpec& parameter, const C
   if (cell.empty()) {
     return std::optional<double>{};
   }
-  if (cell.kind == CellKind::error) {
+  if (cell.kind() == CellKind::error) {
     return refusal::error_in_cell(parameter, cell);
   }
-  const auto degrees = cell.kind == CellKind::date ? std::nullopt : read_degrees(to_text(cell), axis);
+  const auto degrees = cell.kind() == CellKind::date ? std::nullopt : read_degrees(to_text(cell), axis);
   if (!degrees) {
     return refusal::no_plain_number(parameter, cell);
   }

@@ -13,7 +13,7 @@ std::string gave(const FunctionSpec& function, const Value& value) {
   if (value.cells.size() > 1) {
     std::size_t refused = 0;
     for (const Cell& cell : value.cells) {
-      refused += cell.kind == CellKind::error ? 1 : 0;
+      refused += cell.kind() == CellKind::error ? 1 : 0;
     }
     return refused == 0
                ? fmt::format("{} did not refuse: it gives {} values.", function.name, value.cells.size())

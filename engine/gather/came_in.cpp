@@ -17,9 +17,9 @@ namespace {
 /// A bare number means the season's unit once it stands there: one in another unit takes its own along.
 Cell in_season(const Cell& cell, const FieldSpec& field, Unit unit, const Season& season) {
   const bool measure = field.type == FieldType::quantity && usual_unit(field.kind) != Unit::none;
-  if (cell.kind != CellKind::number || !measure || unit == Unit::none || unit == season.unit(field.field))
+  if (cell.kind() != CellKind::number || !measure || unit == Unit::none || unit == season.unit(field.field))
     return cell;
-  return Cell::of_text(fmt::format("{} {}", cell.number, symbol(unit)));
+  return Cell::of_text(fmt::format("{} {}", cell.number(), symbol(unit)));
 }
 
 std::string where(const Audit& audit, const TidyTable& tidy, std::size_t row) {

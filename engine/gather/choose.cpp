@@ -14,7 +14,7 @@ constexpr std::array all_states{LineState::open, LineState::again, LineState::ke
 constexpr std::array<std::string_view, 4> kinds{"text", "number", "date", "error"};
 
 std::string_view kind_of(const Cell& cell) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::number:
     return kinds[1];
   case CellKind::date:

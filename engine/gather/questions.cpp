@@ -19,7 +19,7 @@ std::optional<std::size_t> column_headed(const Table& sheet, std::size_t row, st
   std::string buffer;
   for (std::size_t column = 0; column < sheet.columns(); ++column)
     if (const Cell& cell = sheet.at(row, column);
-        cell.kind == CellKind::text && plain_word(cell.text, buffer) == heading)
+        cell.kind() == CellKind::text && plain_word(cell.text(), buffer) == heading)
       return column;
   return std::nullopt;
 }

@@ -22,7 +22,7 @@ Quantity read_limit(const Cell& cell, Unit unit) {
 
 /// Two texts that are no limits: the headings above the table.
 bool is_heading(const Cell& from, const Cell& to, Unit unit) {
-  return from.kind == CellKind::text && to.kind == CellKind::text &&
+  return from.kind() == CellKind::text && to.kind() == CellKind::text &&
          read_limit(from, unit).status == Status::bad && read_limit(to, unit).status == Status::bad;
 }
 
@@ -82,7 +82,7 @@ Result<ClassTable> class_table_from(std::span<const Cell> cells, std::size_t col
     if ((at == 0 && is_heading(from, to, like.unit)) || (cells[at].empty() && from.empty() && to.empty())) {
       continue;
     }
-    if (label.find_first_not_of(" \t") == std::string::npos || cells[at].kind == CellKind::error) {
+    if (label.find_first_not_of(" \t") == std::string::npos || cells[at].kind() == CellKind::error) {
       return bad_argument(fmt::format("Row {} of the {} classes has no label.", at / columns + 1, like.name));
     }
     if (class_named(table, label) &&

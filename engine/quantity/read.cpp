@@ -169,18 +169,18 @@ Quantity read(std::string_view text, const ReadOptions& options) {
 }
 
 Quantity read(const Cell& cell, const ReadOptions& options) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::empty:
     return blank();
   case CellKind::text:
-    return read(std::string_view{cell.text}, options);
+    return read(std::string_view{cell.text()}, options);
   case CellKind::error:
     return bad(Reason::error_value);
   case CellKind::date:
-    return read_date_cell(cell.number, options.kind);
+    return read_date_cell(cell.number(), options.kind);
   case CellKind::number: {
     const Unit assume = unit_for(options);
-    return fits(assume, options.kind) ? read_number_cell(cell.number, options.kind, assume)
+    return fits(assume, options.kind) ? read_number_cell(cell.number(), options.kind, assume)
                                       : bad(Reason::assumed_unit);
   }
   }

@@ -28,11 +28,11 @@ Ref CodeIndex::find(std::string_view text) {
 }
 
 Ref CodeIndex::find(const Cell& cell) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::empty:
     return {Ref::blank};
   case CellKind::text:
-    return find(std::string_view(cell.text));
+    return find(std::string_view(cell.text()));
   case CellKind::number:
   case CellKind::date:
     return find(std::string_view(to_text(cell)));

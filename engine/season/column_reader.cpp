@@ -38,11 +38,19 @@ ColumnReader::ColumnReader(const Season& season, const FieldSpec& spec, std::siz
 }
 
 Choice ColumnReader::choice(const Cell& cell) {
-  switch (cell.kind) {
+  if (cell != last_) {
+    last_choice_ = look_up(cell);
+    last_ = cell;
+  }
+  return last_choice_;
+}
+
+Choice ColumnReader::look_up(const Cell& cell) const {
+  switch (cell.kind()) {
   case CellKind::empty:
     return {};
   case CellKind::text:
-    return words_->find(cell.text);
+    return words_->find(cell.text());
   case CellKind::number:
   case CellKind::date:
     return words_->find(to_text(cell));
@@ -53,7 +61,11 @@ Choice ColumnReader::choice(const Cell& cell) {
 }
 
 Ref ColumnReader::reference(const Cell& cell) {
-  return codes_->find(cell);
+  if (cell != last_) {
+    last_reference_ = codes_->find(cell);
+    last_ = cell;
+  }
+  return last_reference_;
 }
 
 std::vector<std::unique_ptr<ColumnReader>> column_readers(const Season& season, TableKind kind,

@@ -30,11 +30,15 @@ public:
 
 private:
   [[nodiscard]] Choice choice(const Cell& cell);
+  [[nodiscard]] Choice look_up(const Cell& cell) const;
   [[nodiscard]] Ref reference(const Cell& cell);
 
   const FieldSpec* spec_;
   std::size_t column_;
   ReadOptions options_;
+  Cell last_; ///< neighbours are often alike: what was looked up last
+  Choice last_choice_;
+  Ref last_reference_;
   ChoiceIndex own_words_; ///< of a closed list
   ChoiceIndex* words_;    ///< the list's or a class table's
   CodeIndex* codes_;      ///< for references

@@ -199,12 +199,12 @@ bool HeadingRows::may_be_headings(std::size_t row) {
   int known = 0;
   for (std::size_t column = 0; column < table_.columns(); ++column) {
     const Cell& cell = table_.at(row, column);
-    if (cell.kind != CellKind::text)
+    if (cell.kind() != CellKind::text)
       continue;
     Seen& seen = last_[column];
-    if (seen.text != cell.text) {
-      seen.text = cell.text;
-      seen.known = !read_heading(cell.text).matches.empty();
+    if (seen.text != cell.text()) {
+      seen.text = cell.text();
+      seen.known = !read_heading(cell.text()).matches.empty();
     }
     known += seen.known;
     if (known == 2)
@@ -224,9 +224,9 @@ std::vector<FoundHeadings> HeadingRows::at(std::size_t row) {
       ++run;
       continue;
     }
-    if (cell.kind != CellKind::text)
+    if (cell.kind() != CellKind::text)
       continue;
-    Heading heading = read_heading(cell.text);
+    Heading heading = read_heading(cell.text());
     if (!heading.matches.empty())
       cells.push_back({column, run, heading});
   }

@@ -51,7 +51,7 @@ bool row_is_title(const Table& table, std::size_t row, const FoundHeadings& head
     const Cell& cell = table.at(row, column);
     if (!holds_something(cell))
       continue;
-    if (cell.kind != CellKind::text)
+    if (cell.kind() != CellKind::text)
       return false;
     ++texts;
   }
@@ -96,11 +96,11 @@ bool read_units_row(const Table& table, std::size_t row, FoundHeadings& headings
     const Cell& cell = table.at(row, static_cast<std::size_t>(headings.columns[i]));
     if (!holds_something(cell))
       continue;
-    if (cell.kind != CellKind::text)
+    if (cell.kind() != CellKind::text)
       return false;
     const bool key = specs[i].required && specs[i].type != FieldType::quantity;
     if (specs[i].type == FieldType::quantity) {
-      said[i] = lone_unit(cell.text);
+      said[i] = lone_unit(cell.text());
       any |= said[i] != Unit::none;
     } else if (key) {
       return false;
@@ -129,7 +129,7 @@ std::vector<Candidate> tables_of(const Table& table) {
         const std::int32_t column = number_column(found[index].headings);
         if (column < 0)
           return false;
-        const CellKind kind = table.at(row, static_cast<std::size_t>(column)).kind;
+        const CellKind kind = table.at(row, static_cast<std::size_t>(column)).kind();
         return kind == CellKind::number || kind == CellKind::date;
       };
       if (std::any_of(open.begin(), open.end(), is_data))
@@ -162,18 +162,16 @@ std::vector<Candidate> tables_of(const Table& table) {
 
 } // namespace
 
-bool holds_something(const Cell& cell) {
-  if (cell.kind != CellKind::text)
-    return cell.kind != CellKind::empty;
-  for (std::string_view text = cell.text; !text.empty();) {
+bool only_blanks(std::string_view text) {
+  while (!text.empty()) {
     if (text.starts_with("\u00a0"))
       text.remove_prefix(2);
     else if (text.front() == ' ' || (text.front() >= '\t' && text.front() <= '\r'))
       text.remove_prefix(1);
     else
-      return true;
+      return false;
   }
-  return false;
+  return true;
 }
 
 std::size_t position(Field field) {

@@ -5,6 +5,7 @@
 
 #include <memory>
 #include <span>
+#include <string_view>
 #include <vector>
 
 namespace wetspell {
@@ -13,8 +14,14 @@ namespace wetspell {
 /// nothing). Says in the season's remarks where a second table of a kind was passed over.
 void locate_tables(Season& season);
 
+/// Whether a text is nothing but blanks, no-break ones among them.
+bool only_blanks(std::string_view text);
+
 /// Whether a cell counts as typed: not empty and not blanks only.
-bool holds_something(const Cell& cell);
+inline bool holds_something(const Cell& cell) {
+  return cell.kind() == CellKind::text ? cell.text().front() > ' ' || !only_blanks(cell.text())
+                                       : !cell.empty();
+}
 
 /// Position of a field among the fields of its table.
 std::size_t position(Field field);

@@ -51,13 +51,13 @@ ClassTable class_table(Season& season, TableKind kind, std::initializer_list<Fie
 int day_from(const Cell& cell) {
   if (!holds_something(cell))
     return 0;
-  if (cell.kind == CellKind::text)
-    return day_of_year_from(cell.text);
-  if (cell.kind == CellKind::date || (cell.kind == CellKind::number && cell.number > 1231)) {
+  if (cell.kind() == CellKind::text)
+    return day_of_year_from(cell.text());
+  if (cell.kind() == CellKind::date || (cell.kind() == CellKind::number && cell.number() > 1231)) {
     using namespace std::chrono;
-    if (!(cell.number > 0 && cell.number < 2958466))
+    if (!(cell.number() > 0 && cell.number() < 2958466))
       return -1;
-    const year_month_day date{day_zero + days{static_cast<int>(cell.number)}};
+    const year_month_day date{day_zero + days{static_cast<int>(cell.number())}};
     return static_cast<int>(static_cast<unsigned>(date.month()) * 100 + static_cast<unsigned>(date.day()));
   }
   return day_of_year_from(to_text(cell));
@@ -115,19 +115,19 @@ private:
 
 /// The number of a limit's cell, SI; nothing when it makes no sense.
 std::optional<double> limit_from(const LimitSpec& s, const Cell& value, Unit unit) {
-  double number = value.number;
-  if (value.kind == CellKind::text && s.unit == Unit::none) {
-    const char* end = value.text.data() + value.text.size();
-    if (const auto read = std::from_chars(value.text.data(), end, number);
+  double number = value.number();
+  if (value.kind() == CellKind::text && s.unit == Unit::none) {
+    const char* end = value.text().data() + value.text().size();
+    if (const auto read = std::from_chars(value.text().data(), end, number);
         read.ec != std::errc{} || read.ptr != end)
       return std::nullopt;
-  } else if (value.kind == CellKind::text) {
+  } else if (value.kind() == CellKind::text) {
     const Quantity q = read(value, {.kind = spec(s.unit).kind, .assume = unit});
     if (!q.has_value())
       return std::nullopt;
     number = q.written;
     unit = q.unit;
-  } else if (value.kind != CellKind::number) {
+  } else if (value.kind() != CellKind::number) {
     return std::nullopt;
   }
   const bool may_be_negative = s.unit == Unit::celsius && !s.difference;

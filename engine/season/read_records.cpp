@@ -57,7 +57,9 @@ void imply(const Season& season, std::initializer_list<Field> references, std::v
     const Located& at = season.where(kind);
     for (std::size_t row = at.first_row; row < at.end_row; ++row) {
       const Cell& cell = season.cell(field, static_cast<std::uint32_t>(row));
-      if (codes.find(cell).index != Ref::unknown || cell.kind == CellKind::error)
+      if (row > at.first_row && cell == season.cell(field, static_cast<std::uint32_t>(row - 1)))
+        continue; // neighbours are often alike
+      if (codes.find(cell).index != Ref::unknown || cell.kind() == CellKind::error)
         continue;
       Record& record = records.emplace_back();
       record.code = to_text(cell);

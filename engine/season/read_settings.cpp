@@ -48,9 +48,9 @@ std::size_t setting_labelled(std::string_view text) {
 
 void take(GivenSettings& given, const Table& table, std::size_t row, std::size_t label, std::size_t value) {
   const Cell& cell = table.at(row, label);
-  if (cell.kind != CellKind::text)
+  if (cell.kind() != CellKind::text)
     return;
-  const std::size_t setting = setting_labelled(cell.text);
+  const std::size_t setting = setting_labelled(cell.text());
   if (setting < given.size() && given[setting].table == nullptr)
     given[setting] = {&table, row, value};
 }
@@ -62,7 +62,7 @@ void take_loose(GivenSettings& given, const Table& table) {
     std::vector<std::size_t> labels;
     for (std::size_t row = 0; row < rows; ++row)
       if (const Cell& cell = table.at(row, column);
-          cell.kind == CellKind::text && setting_labelled(cell.text) < given.size())
+          cell.kind() == CellKind::text && setting_labelled(cell.text()) < given.size())
         labels.push_back(row);
     if (labels.size() < 2) // one such word may be anything
       continue;
@@ -150,9 +150,9 @@ private:
 
   /// The number in a cell, as a number or as typed; 0 where there is none.
   static double number(const Cell& given, const ReadOptions& as) {
-    if (given.kind != CellKind::text)
-      return given.number;
-    const Quantity q = wetspell::read(given.text, as);
+    if (given.kind() != CellKind::text)
+      return given.number();
+    const Quantity q = wetspell::read(given.text(), as);
     return q.has_value() ? q.si : 0;
   }
 
@@ -161,7 +161,7 @@ private:
       return;
     const Cell& given = cell(Setting::basin_shape);
     const double shape = number(given, {.kind = Kind::percent, .assume = Unit::one});
-    if (given.kind != CellKind::date && shape >= 0.25 && shape <= 20)
+    if (given.kind() != CellKind::date && shape >= 0.25 && shape <= 20)
       season_.settings.basin_shape = shape;
     else
       remark(Setting::basin_shape, fmt::format("{} is taken", season_.settings.basin_shape));
@@ -186,7 +186,7 @@ private:
       return;
     const Cell& given = cell(Setting::season_year);
     const double year = number(given, {.kind = Kind::count});
-    if (given.kind != CellKind::date && year >= 1900 && year <= 2200 && year == std::floor(year))
+    if (given.kind() != CellKind::date && year >= 1900 && year <= 2200 && year == std::floor(year))
       season_.settings.season_year = static_cast<int>(year);
     else
       remark(Setting::season_year, "no year is taken");
@@ -200,7 +200,7 @@ private:
         wetspell::read(cell(setting), {.kind = Kind::date, .date_order = season_.settings.date_order});
     if (q.has_value())
       return q.si;
-    const int of_year = cell(setting).kind == CellKind::text ? day_of_year_from(cell(setting).text) : -1;
+    const int of_year = cell(setting).kind() == CellKind::text ? day_of_year_from(cell(setting).text()) : -1;
     if (of_year > 0 && season_.settings.season_year) {
       using namespace std::chrono;
       const year_month_day date{year{*season_.settings.season_year},

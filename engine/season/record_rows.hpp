@@ -1,6 +1,7 @@
 // The rows of a located table as records.
 #pragma once
 
+#include "base/in_parts.hpp"
 #include "season/column_reader.hpp"
 #include "season/locate.hpp"
 
@@ -24,28 +25,40 @@ inline bool typed_row(const Table& table, std::size_t row, const std::vector<std
                      [&](std::size_t column) { return holds_something(table.at(row, column)); });
 }
 
-/// Appends a record for every row in which something was typed.
-template <class Record>
-void read_rows(const Season& season, TableKind kind, const ColumnReaders& readers,
-               std::vector<Record>& records) {
+/// The rows in which something was typed.
+inline std::vector<std::uint32_t> typed_rows(const Season& season, TableKind kind) {
   const Located& at = season.where(kind);
   const auto typed = typed_columns(at, kind);
-  records.reserve(records.size() + at.end_row - std::min(at.first_row, at.end_row));
-  for (std::size_t row = at.first_row; row < at.end_row; ++row) {
-    if (!typed_row(*at.table, row, typed))
-      continue;
-    Record& record = records.emplace_back();
-    record.row = static_cast<std::uint32_t>(row);
-    for (const auto& reader : readers)
-      if (const Cell& cell = at.table->at(row, reader->column()); !cell.empty())
-        reader->read_into(record, cell);
-  }
+  std::vector<std::uint32_t> rows;
+  rows.reserve(at.end_row - std::min(at.first_row, at.end_row));
+  for (std::size_t row = at.first_row; row < at.end_row; ++row)
+    if (typed_row(*at.table, row, typed))
+      rows.push_back(static_cast<std::uint32_t>(row));
+  return rows;
 }
 
 template <class Record>
-void read_rows(const Season& season, TableKind kind, Lookups& lookups, std::vector<Record>& records) {
-  if (season.where(kind).found())
-    read_rows(season, kind, column_readers(season, kind, lookups), records);
+void read_row(const Table& table, std::uint32_t row, const ColumnReaders& readers, Record& record) {
+  record.row = row;
+  for (const auto& reader : readers)
+    if (const Cell& cell = table.at(row, reader->column()); !cell.empty())
+      reader->read_into(record, cell);
+}
+
+/// A record for every row in which something was typed.
+template <class Record>
+void read_rows(const Season& season, TableKind kind, const Lookups& lookups, std::vector<Record>& records) {
+  if (!season.where(kind).found())
+    return;
+  const auto rows = typed_rows(season, kind);
+  records.resize(rows.size());
+  constexpr std::size_t least = 20'000;
+  in_ranges(rows.size(), least, [&](std::size_t first, std::size_t end) {
+    Lookups own = lookups; // they keep what they have looked up
+    const auto readers = column_readers(season, kind, own);
+    for (std::size_t i = first; i < end; ++i)
+      read_row(*season.where(kind).table, rows[i], readers, records[i]);
+  });
 }
 
 } // namespace wetspell

@@ -14,7 +14,8 @@ bool nothing_but_readings(const Table& table) {
   for (std::size_t row = 1; row < table.rows(); ++row) {
     for (std::size_t column = 0; column < table.columns(); ++column) {
       const Cell& cell = table.at(row, column);
-      if (cell.kind == CellKind::text && (names_setting(cell.text) || lone_unit(cell.text) != Unit::none))
+      if (cell.kind() == CellKind::text &&
+          (names_setting(cell.text()) || lone_unit(cell.text()) != Unit::none))
         return false;
     }
     if (!headings.at(row).empty())
@@ -54,7 +55,8 @@ const Season* VisitRows::with(std::span<const Cell> cells) {
   while (visits.end_row > visits.first_row && blank(table, visits.end_row - 1, visits))
     --visits.end_row;
   season_.visits.clear();
-  read_rows(season_, TableKind::visits, readers_, season_.visits);
+  for (const std::uint32_t row : typed_rows(season_, TableKind::visits))
+    read_row(table, row, readers_, season_.visits.emplace_back());
   return &season_;
 }
 

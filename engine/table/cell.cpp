@@ -29,16 +29,16 @@ std::string date_text(double serial) {
 } // namespace
 
 std::string to_text(const Cell& cell) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::empty:
     return {};
   case CellKind::number:
-    return fmt::format("{}", cell.number);
+    return fmt::format("{}", cell.number());
   case CellKind::date:
-    return date_text(cell.number);
+    return date_text(cell.number());
   case CellKind::text:
   case CellKind::error:
-    return cell.text;
+    return std::string(cell.text());
   }
   return {};
 }

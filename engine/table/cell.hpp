@@ -2,30 +2,106 @@
 #pragma once
 
 #include <cstdint>
+#include <cstring>
 #include <string>
+#include <string_view>
 #include <utility>
 
 namespace wetspell {
 
 enum class CellKind : std::uint8_t { empty, number, text, date, error };
 
-/// A cell's content. A blank is a kind of its own and never a zero.
-struct Cell {
-  CellKind kind = CellKind::empty;
-  double number = 0; ///< number cells: the number; date cells: days since 1899-12-30, time as fraction
-  std::string text;  ///< text cells: UTF-8; error cells: the error as the sheet shows it
-
-  static Cell of_number(double value) { return {CellKind::number, value, {}}; }
-  static Cell of_date(double serial) { return {CellKind::date, serial, {}}; }
+/// A cell's content. A blank is a kind of its own and never a zero. Sixteen bytes, because sheets have
+/// millions of cells: short texts stand in the cell itself, long ones beside it.
+class Cell {
+public:
+  Cell() = default;
+  static Cell of_number(double value) { return {CellKind::number, value}; }
+  static Cell of_date(double serial) { return {CellKind::date, serial}; }
   /// Text; an empty text is an empty cell.
-  static Cell of_text(std::string value) {
-    return value.empty() ? Cell{} : Cell{CellKind::text, 0, std::move(value)};
-  }
-  static Cell of_error(std::string value) { return {CellKind::error, 0, std::move(value)}; }
+  static Cell of_text(std::string_view value) { return value.empty() ? Cell{} : Cell{CellKind::text, value}; }
+  static Cell of_error(std::string_view value) { return {CellKind::error, value}; }
 
-  [[nodiscard]] bool empty() const { return kind == CellKind::empty; }
-  bool operator==(const Cell&) const = default;
+  Cell(const Cell& other) : Cell() { take_copy(other); }
+  Cell(Cell&& other) noexcept : Cell() { swap(other); }
+  Cell& operator=(const Cell& other) {
+    if (this != &other) {
+      let_go();
+      take_copy(other);
+    }
+    return *this;
+  }
+  Cell& operator=(Cell&& other) noexcept {
+    swap(other);
+    return *this;
+  }
+  ~Cell() { let_go(); }
+
+  [[nodiscard]] CellKind kind() const { return kind_; }
+  [[nodiscard]] bool empty() const { return kind_ == CellKind::empty; }
+  /// Number cells: the number; date cells: days since 1899-12-30, time as fraction; others: 0.
+  [[nodiscard]] double number() const { return holds_number() ? content<double>() : 0; }
+  /// Text cells: UTF-8; error cells: the error as the sheet shows it; others: empty. Lives as long as the
+  /// cell stays as it is.
+  [[nodiscard]] std::string_view text() const {
+    if (holds_number())
+      return {};
+    return beside() ? std::string_view(*content<std::string*>()) : std::string_view(bytes_, size_);
+  }
+
+  friend bool operator==(const Cell& one, const Cell& other) {
+    return one.kind_ == other.kind_ && one.number() == other.number() && one.text() == other.text();
+  }
+
+private:
+  static constexpr std::uint8_t room = 14;
+  static constexpr std::uint8_t stands_beside = room + 1; ///< as size
+
+  Cell(CellKind kind, double number) : kind_(kind) { put(number); }
+  Cell(CellKind kind, std::string_view text) : kind_(kind) { put_text(text); }
+
+  [[nodiscard]] bool holds_number() const { return kind_ == CellKind::number || kind_ == CellKind::date; }
+  [[nodiscard]] bool beside() const { return size_ == stands_beside; }
+
+  template <class Content> [[nodiscard]] Content content() const {
+    Content content;
+    std::memcpy(&content, bytes_, sizeof content);
+    return content;
+  }
+  template <class Content> void put(Content content) { std::memcpy(bytes_, &content, sizeof content); }
+  void put_text(std::string_view text) {
+    if (text.size() <= room) {
+      std::memcpy(bytes_, text.data(), text.size());
+      size_ = static_cast<std::uint8_t>(text.size());
+    } else {
+      put(new std::string(text));
+      size_ = stands_beside;
+    }
+  }
+  void take_copy(const Cell& other) {
+    if (other.beside())
+      put(new std::string(other.text()));
+    else
+      std::memcpy(bytes_, other.bytes_, room);
+    size_ = other.size_;
+    kind_ = other.kind_;
+  }
+  void let_go() {
+    if (beside())
+      delete content<std::string*>();
+    size_ = 0;
+  }
+  void swap(Cell& other) noexcept {
+    std::swap(bytes_, other.bytes_);
+    std::swap(size_, other.size_);
+    std::swap(kind_, other.kind_);
+  }
+
+  alignas(double) char bytes_[room] = {};
+  std::uint8_t size_ = 0; ///< of a text in the cell itself
+  CellKind kind_ = CellKind::empty;
 };
+static_assert(sizeof(Cell) == 16);
 
 /// The cell as a person would write it: shortest digits that give the number back, dates as 2026-03-21.
 std::string to_text(const Cell& cell);

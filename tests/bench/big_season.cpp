@@ -111,7 +111,7 @@ Hand hand_of(std::size_t pool, Writing writing) {
 /// The demo's people write Fahrenheit without a unit.
 Cell temperature(double celsius, Hand hand) {
   Cell cell = demo::written_temperature(celsius, hand);
-  return hand == Hand::with_marks ? Cell::of_text(fmt::format("{} F", cell.number)) : cell;
+  return hand == Hand::with_marks ? Cell::of_text(fmt::format("{} F", cell.number())) : cell;
 }
 
 /// A mistake of the kind that falls to this visit.

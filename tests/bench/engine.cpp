@@ -135,18 +135,29 @@ void doubts_of_rows(benchmark::State& state) {
   per_visit(state, 1);
 }
 
+// The check runs on all processors; what is asked is asked of one, so the time of all of them is taken.
 BENCHMARK(sort_doubles)->Arg(asked_size)->Unit(benchmark::kMillisecond);
 BENCHMARK(read_plain_numbers)->Arg(asked_size)->Unit(benchmark::kMillisecond);
-BENCHMARK_CAPTURE(cells_to_findings, units, Writing::units)->Arg(asked_size)->Unit(benchmark::kMillisecond);
-BENCHMARK_CAPTURE(cells_to_findings, mixed, Writing::mixed)->Arg(asked_size)->Unit(benchmark::kMillisecond);
-BENCHMARK_CAPTURE(cells_to_findings, bare, Writing::bare)->Arg(asked_size)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(cells_to_findings, units, Writing::units)
+    ->Arg(asked_size)
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime();
+BENCHMARK_CAPTURE(cells_to_findings, mixed, Writing::mixed)
+    ->Arg(asked_size)
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime();
+BENCHMARK_CAPTURE(cells_to_findings, bare, Writing::bare)
+    ->Arg(asked_size)
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime();
 BENCHMARK(doubts_of_rows)->Arg(40)->Arg(300)->Unit(benchmark::kMicrosecond);
 BENCHMARK(all_rules)
     ->Arg(10'000)
     ->Arg(asked_size)
     ->Arg(300'000)
     ->Arg(full_sheet)
-    ->Unit(benchmark::kMillisecond);
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime();
 
 /// Prints as usual and keeps the best rate of each benchmark: other work on the machine only slows down.
 class Keeper : public benchmark::ConsoleReporter {
@@ -170,15 +181,19 @@ private:
 
 void add_figures(const Keeper& keeper, const std::string& file) {
   const auto at = [](const char* name, int size) { return fmt::format("{}/{}", name, size); };
+  const auto of_all_processors = [&](const std::string& name, int size) {
+    return fmt::format("{}/process_time", at(name.c_str(), size));
+  };
   const double sort = keeper.best(at("sort_doubles", asked_size));
   const double numbers = keeper.best(at("read_plain_numbers", asked_size));
-  const double rules = keeper.best(at("all_rules", asked_size));
+  const double rules = keeper.best(of_all_processors("all_rules", asked_size));
   add(file,
       {"all rules over the records of 100,000 visits", "1,000,000 visits/s on one core",
        fmt::format("{} visits/s; {:.1f} x the time to sort as many doubles", grouped(rules), sort / rules),
        rules >= 1e6});
   for (const char* writing : {"units", "mixed", "bare"}) {
-    const double rate = keeper.best(at(fmt::format("cells_to_findings/{}", writing).c_str(), asked_size));
+    const double rate =
+        keeper.best(of_all_processors(fmt::format("cells_to_findings/{}", writing), asked_size));
     add(file,
         {fmt::format("cells to findings, readings {}", std::string_view(writing) == "units" ? "all with units"
                                                        : std::string_view(writing) == "mixed"
@@ -191,9 +206,9 @@ void add_figures(const Keeper& keeper, const std::string& file) {
   for (const int pools : {40, 300})
     add(file, {fmt::format("POOL.DOUBTS without the office, {} pools", pools), "nothing asked",
                fmt::format("{:.0f} µs a row", 1e6 / keeper.best(at("doubts_of_rows", pools))), true});
-  const double least = keeper.best(at("all_rules", 10'000));
+  const double least = keeper.best(of_all_processors("all_rules", 10'000));
   for (const int size : {asked_size, 300'000, full_sheet}) {
-    const double ratio = least / keeper.best(at("all_rules", size));
+    const double ratio = least / keeper.best(of_all_processors("all_rules", size));
     add(file, {fmt::format("growth: time per visit, {} against 10,000 visits", grouped(size)),
                "in proportion (1.0)", fmt::format("{:.2f}", ratio), ratio <= 1.5});
   }

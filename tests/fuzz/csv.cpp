@@ -22,7 +22,7 @@ void check_written(const Table& table) {
       const std::string text = to_text(after);
       expect(text == to_text(before) || text == "'" + to_text(before),
              "what was written is what was read, or has been made harmless");
-      const bool number = before.kind == CellKind::number || after.kind == CellKind::number ||
+      const bool number = before.kind() == CellKind::number || after.kind() == CellKind::number ||
                           text.find_first_not_of("-.0123456789") == std::string::npos;
       expect(number || std::string_view("=+-@\t\r").find(text.front()) == std::string_view::npos,
              "no text that is written begins like a formula");

@@ -25,10 +25,10 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size) {
       expect(std::isfinite(date.serial), "a day that was read is a number");
     else
       expect(cell.empty() || !date.reason.empty(), "what is no day has a reason in words");
-    if (const auto two = two_numbers(cell.text))
+    if (const auto two = two_numbers(cell.text()))
       expect(two->first >= 0 && two->second >= 0, "days and months are not below nought");
     could_be_date(cell);
-    year_in(cell.text);
+    year_in(cell.text());
   }
   return 0;
 }

@@ -26,12 +26,12 @@ using css::uno::UNO_QUERY_THROW;
 constexpr std::size_t rows_at_once = 4096;
 
 Any content_of(const Cell& cell) {
-  switch (cell.kind) {
+  switch (cell.kind()) {
   case CellKind::number:
   case CellKind::date:
-    return Any(cell.number);
+    return Any(cell.number());
   case CellKind::text:
-    return Any(toOffice(cell.text));
+    return Any(toOffice(cell.text()));
   case CellKind::empty:
   case CellKind::error:
     break;
@@ -47,14 +47,14 @@ sal_Int32 as_int(std::size_t number) {
 void format_dates(const driver::Document& document, const Table& table, std::size_t column) {
   const Cell* date = nullptr;
   for (std::size_t row = 1; row < table.rows() && date == nullptr; ++row)
-    if (table.at(row, column).kind == CellKind::date)
+    if (table.at(row, column).kind() == CellKind::date)
       date = &table.at(row, column);
   if (date == nullptr)
     return;
   const Reference<css::util::XNumberFormatTypes> formats(
       Reference<css::util::XNumberFormatsSupplier>(document.model(), UNO_QUERY_THROW)->getNumberFormats(),
       UNO_QUERY_THROW);
-  const sal_Int16 type = date->number < 1 ? css::util::NumberFormat::TIME : css::util::NumberFormat::DATE;
+  const sal_Int16 type = date->number() < 1 ? css::util::NumberFormat::TIME : css::util::NumberFormat::DATE;
   const auto cells =
       document.sheet(table.sheet())
           ->getCellRangeByPosition(as_int(column), 1, as_int(column), as_int(table.rows()) - 1);

@@ -3,6 +3,7 @@
 #include "audit/audit_tables.hpp"
 #include "engine/season/sheets.hpp"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -58,6 +59,39 @@ TEST(Audit, CountsWhatIsUsableAfterAnswersAndNotAtAll) {
   EXPECT_FALSE(a.lacking.empty());
   for (const LackingRule& lacking : a.lacking)
     EXPECT_FALSE(lacking.missing.empty());
+}
+
+// More rows than one processor is given: everything is told in the order of the rows.
+TEST(Audit, ALongSheetIsReadAsAShortOneIs) {
+  constexpr std::size_t rows = 120'000;
+  Table old(Place{"Old", 1, 0}, rows, 4);
+  const std::array<const char*, 4> headings{"Site", "Date", "Depth (cm)", "Observer"};
+  for (std::size_t column = 0; column < headings.size(); ++column)
+    old.at(0, column) = Cell::of_text(headings[column]);
+  std::vector<std::size_t> unread, passed;
+  for (std::size_t row = 1; row < rows; ++row) {
+    if (row % 10'007 == 0) { // blank
+      passed.push_back(row + 1);
+      continue;
+    }
+    old.at(row, 0) = Cell::of_text(fmt::format("P{:04}", row / 100));
+    old.at(row, 1) = Cell::of_date(43'500 + static_cast<double>(row % 100));
+    old.at(row, 2) = Cell::of_number(40);
+    old.at(row, 3) = Cell::of_text("RW");
+    if (row % 1'009 == 0) {
+      old.at(row, 2) = Cell::of_text("knee deep");
+      unread.push_back(row + 1);
+    }
+  }
+  const Audit a = audited(nullptr, std::move(old));
+  EXPECT_EQ(a.rows.all(), rows - 1 - passed.size());
+  std::vector<std::size_t> rows_unread, rows_passed;
+  for (const Unread& each : a.unread)
+    rows_unread.push_back(each.place.row);
+  for (const AuditedRow& each : a.tables.at(0).passed)
+    rows_passed.push_back(each.row);
+  EXPECT_EQ(rows_unread, unread);
+  EXPECT_EQ(rows_passed, passed);
 }
 
 TEST(Audit, LeadsFindingsBackToTheSource) {

@@ -3,8 +3,10 @@
 #include "check/findings_table.hpp"
 #include "engine/check/fixture.hpp"
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 
 namespace wetspell {
@@ -224,7 +226,7 @@ TEST(Answers, GoThroughTheFindingsTable) {
     findings.at(0, c) = Cell::of_text(std::string(columns[c].heading));
     for (std::size_t r = 0; r < body.rows(); ++r) {
       findings.at(r + 1, c) = body.at(r, c);
-      if (columns[c].field == Field::finding_rule && body.at(r, c).text == "warmer-than-usual")
+      if (columns[c].field == Field::finding_rule && body.at(r, c).text() == "warmer-than-usual")
         answered_row = r + 1;
     }
   }
@@ -326,6 +328,34 @@ TEST(Progress, StoppingKeepsWhatWasFound) {
   EXPECT_LT(stopped_at, 1.0);
   EXPECT_FALSE(report.findings.empty());
   EXPECT_LT(report.findings.size(), check(season).findings.size());
+}
+
+// More rows than one processor is given: what is found, its order and the tallies are the same.
+TEST(Check, ManyRowsAreLookedAtSideBySideAndToldInTheirOrder) {
+  constexpr std::size_t rounds = 40, places = 300;
+  Rows rows{{"pool", "date", "depth", "temperature_1"}};
+  std::vector<std::string> wrong;
+  for (std::size_t pool = 0; pool < places; ++pool)
+    for (std::size_t visit = 0; visit < rounds; ++visit) {
+      const bool bad = rows.size() % 997 == 0;
+      if (bad)
+        wrong.push_back(std::to_string(rows.size() + 1));
+      rows.push_back({fmt::format("B{:03}", pool),
+                      fmt::format("2026-{:02}-{:02}", 3 + visit / 20, 1 + visit % 20), "20",
+                      bad ? "200" : "52"});
+    }
+  const CheckReport report = check(season_of({{TableKind::visits, rows}}));
+  std::vector<std::string> found;
+  for (const Finding& finding : report.findings)
+    if (finding.message.find("200 °F cannot be") != std::string::npos)
+      found.push_back(std::to_string(finding.place.row));
+  EXPECT_EQ(found, wrong);
+  EXPECT_TRUE(std::ranges::is_sorted(report.findings, {}, [](const Finding& f) { return f.place.row; }));
+  for (std::size_t i = 0; i < rules().size(); ++i)
+    if (std::holds_alternative<VisitRule>(rules()[i].look)) {
+      const Tally& tally = report.tallies[i];
+      EXPECT_EQ(tally.total(), places * rounds) << rules()[i].name;
+    }
 }
 
 TEST(DoubtsInWords, SayWhatIsDoubtfulAboutOneRow) {

@@ -22,15 +22,15 @@ TEST(Slips, StopsAboveTheMost) {
   EXPECT_EQ(slips_between("a", "abcdefgh", 2), 3U);
 }
 
-NearestWord codes(std::initializer_list<std::string_view> words) {
-  NearestWord known;
-  for (const auto word : words)
-    known.add(word);
-  return known;
-}
+struct Codes : NearestWord {
+  Codes(std::initializer_list<std::string_view> words) {
+    for (const auto word : words)
+      add(word);
+  }
+};
 
 TEST(NearestWord, SameButForCaseSignsZerosAndLookalikes) {
-  const auto known = codes({"BRK-07", "BRK-17", "MDW-03"});
+  const Codes known({"BRK-07", "BRK-17", "MDW-03"});
   EXPECT_EQ(known.find("brk 7"), 0U);
   EXPECT_EQ(known.find("BRK-O7"), 0U);
   EXPECT_EQ(known.find("brk-l7"), 1U);
@@ -38,21 +38,21 @@ TEST(NearestWord, SameButForCaseSignsZerosAndLookalikes) {
 }
 
 TEST(NearestWord, OneSlipWhenOnlyOneIsNear) {
-  const auto known = codes({"alder", "birch", "cedar"});
+  const Codes known({"alder", "birch", "cedar"});
   EXPECT_EQ(known.find("aldre"), 0U);
   EXPECT_EQ(known.find("bircch"), 1U);
   EXPECT_FALSE(known.find("maple").has_value());
 }
 
 TEST(NearestWord, NothingWhenTwoAreEquallyNearOrTheWordIsTooShort) {
-  EXPECT_FALSE(codes({"B11", "B12"}).find("B13").has_value());
-  EXPECT_FALSE(codes({"RW", "AL"}).find("RM").has_value());
-  EXPECT_FALSE(codes({}).find("B13").has_value());
-  EXPECT_FALSE(codes({"B11"}).find("").has_value());
+  EXPECT_FALSE(Codes({"B11", "B12"}).find("B13").has_value());
+  EXPECT_FALSE(Codes({"RW", "AL"}).find("RM").has_value());
+  EXPECT_FALSE(Codes({}).find("B13").has_value());
+  EXPECT_FALSE(Codes({"B11"}).find("").has_value());
 }
 
 TEST(NearestWord, ANearerOneBreaksTheTie) {
-  EXPECT_EQ(codes({"walnut", "walnux", "walnutt"}).find("walnutt"), 2U);
+  EXPECT_EQ(Codes({"walnut", "walnux", "walnutt"}).find("walnutt"), 2U);
 }
 
 } // namespace

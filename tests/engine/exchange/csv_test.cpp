@@ -132,6 +132,34 @@ TEST(Csv, MarksThatNeverCloseDoNotMoveTheDelimiter) {
   EXPECT_EQ(table.value().rows(), 3u);
 }
 
+// Long enough to be read in several parts; lines differ in length, and in how they end.
+TEST(Csv, ALongTextIsReadAsAShortOneIs) {
+  constexpr std::size_t rows = 300'000;
+  std::string text = "Row,Words,Last\n";
+  for (std::size_t row = 1; row < rows; ++row)
+    text += std::to_string(row) + "," + std::string(row % 13, 'w') + (row % 3 == 0 ? "" : ",x") +
+            (row % 2 == 0 ? "\r\n" : "\n");
+  ASSERT_GT(text.size(), std::size_t{3} << 20);
+  const auto table = table_from_csv(text, "t");
+  ASSERT_TRUE(table);
+  ASSERT_EQ(table.value().rows(), rows);
+  ASSERT_EQ(table.value().columns(), 3U);
+  for (std::size_t row = 1; row < rows; ++row) {
+    ASSERT_EQ(table.value().at(row, 0), Cell::of_number(static_cast<double>(row)));
+    ASSERT_EQ(table.value().at(row, 1), Cell::of_text(std::string(row % 13, 'w')));
+    ASSERT_EQ(table.value().at(row, 2), row % 3 == 0 ? Cell() : Cell::of_text("x"));
+  }
+}
+
+TEST(Csv, AMarkThatNeverClosesIsNamedByItsLineInALongTextToo) {
+  std::string text = "a,b\n";
+  for (int line = 0; line < 500'000; ++line)
+    text += "1,2\n";
+  const auto table = table_from_csv(text + "\"open,2\n", "t");
+  ASSERT_FALSE(table);
+  EXPECT_NE(table.error().text.find("line 500002"), std::string::npos) << table.error().text;
+}
+
 TEST(Csv, RefusesMoreColumnsThanASheetHas) {
   EXPECT_FALSE(table_from_any_text(std::string(20'000, ','), "t"));
 }

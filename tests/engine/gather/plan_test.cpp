@@ -191,7 +191,7 @@ TEST_F(Choosing, LinesComeBackFromTheirSheet) {
   ASSERT_THAT(back, SizeIs(3));
   EXPECT_EQ(back[0], lines[0]);
   EXPECT_EQ(back[1], lines[1]);
-  EXPECT_NEAR(back[2].came.number, lines[2].came.number, 1e-9);
+  EXPECT_NEAR(back[2].came.number(), lines[2].came.number(), 1e-9);
 }
 
 TEST(Gathering, ARowWhoseDayWasCorrectedInTheSeasonIsTheSameVisit) {

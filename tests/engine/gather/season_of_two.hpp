@@ -49,7 +49,7 @@ inline Rows after(const Season& season, const GatherPlan& plan, TableKind kind =
   for (const FieldSpec& field : all)
     rows[0].emplace_back(field.name);
   const auto text = [](const Cell& cell) {
-    return cell.kind == CellKind::text ? "\"" + cell.text + "\"" : to_text(cell);
+    return cell.kind() == CellKind::text ? "\"" + to_text(cell) + "\"" : to_text(cell);
   };
   const auto put = [&](auto cell_of) {
     std::vector<std::string>& row = rows.emplace_back();

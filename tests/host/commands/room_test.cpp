@@ -96,10 +96,10 @@ TEST_F(Room, IsCoveredByFiltersPrintsAndRules) {
 TEST_F(Room, IsCheckedLikeTheRest) {
   desk.makeRoom(100);
   for (const auto& [field, cell] : goodVisit("B09", day(6, 1), "RW"))
-    if (cell.kind == CellKind::text)
-      document.setText(at(field, ready + 99), cell.text);
+    if (cell.kind() == CellKind::text)
+      document.setText(at(field, ready + 99), std::string(cell.text()));
     else
-      document.setValue(at(field, ready + 99), cell.number);
+      document.setValue(at(field, ready + 99), cell.number());
   EXPECT_EQ(desk.finding("unknown-pool").at("where"), onVisits("B", last + 100));
   EXPECT_EQ(document.read(onVisits("A", last + 100)).text, "look again")
       << "the formula of the new row says so too";

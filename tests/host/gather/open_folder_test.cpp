@@ -154,7 +154,7 @@ TEST_F(OpenFolder, WhatAWorkbookLinksToIsNotRead) {
            "'#$" + name +
            R"(.A1]" office:value-type="float" office:value="5"><text:p>5</text:p></table:table-cell>)"));
   open();
-  EXPECT_EQ(cell("link.fods", 0, 0).kind, CellKind::error) << "7 stands there, and was not fetched";
+  EXPECT_EQ(cell("link.fods", 0, 0).kind(), CellKind::error) << "7 stands there, and was not fetched";
 }
 
 /// A socket of this machine that notices whether anybody comes.

@@ -27,7 +27,7 @@ protected:
 
 std::size_t row_of(const Lines& lines, const std::string& pool) {
   for (std::size_t row = find(lines, "Pool").row + 1; row < lines.size(); ++row)
-    if (lines[row][0].kind == CellKind::text && lines[row][0].text == pool)
+    if (lines[row][0].kind() == CellKind::text && lines[row][0].text() == pool)
       return row;
   ADD_FAILURE() << "no line of " << pool;
   return 0;
@@ -49,8 +49,8 @@ TEST_F(Summary, EveryFigureOfAPoolStandsAsANumberAndInWords) {
       } else if (!figure.value) {
         EXPECT_TRUE(lines[row][at].empty()) << full_name(figure) << ": a blank is never zero";
       } else {
-        ASSERT_EQ(lines[row][at].kind, CellKind::number) << full_name(figure);
-        EXPECT_DOUBLE_EQ(lines[row][at].number, shown(*figure.value, figure.spec->figured, settings));
+        ASSERT_EQ(lines[row][at].kind(), CellKind::number) << full_name(figure);
+        EXPECT_DOUBLE_EQ(lines[row][at].number(), shown(*figure.value, figure.spec->figured, settings));
         ++numbers;
       }
     }
@@ -116,7 +116,7 @@ TEST_F(Summary, TheProgrammesFiguresAreTheEngines) {
     const std::vector<Cell>& line = lines.at(first + i);
     EXPECT_EQ(to_text(line[0]), full_title(each.figure));
     if (each.figure.value && each.figure.spec->figured != Figured::words) {
-      EXPECT_DOUBLE_EQ(line[2].number,
+      EXPECT_DOUBLE_EQ(line[2].number(),
                        shown(*each.figure.value, each.figure.spec->figured, engine->season.settings));
     }
     EXPECT_EQ(line[7], Cell::of_number(static_cast<double>(each.figure.n)));

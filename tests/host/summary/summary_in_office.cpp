@@ -88,7 +88,7 @@ Lines lines_of(const driver::Document& document, const std::string& sheet) {
 At find(const Lines& lines, const std::string& text) {
   for (std::size_t row = 0; row < lines.size(); ++row)
     for (std::size_t column = 0; column < lines[row].size(); ++column)
-      if (lines[row][column].kind == CellKind::text && lines[row][column].text == text)
+      if (lines[row][column].kind() == CellKind::text && lines[row][column].text() == text)
         return {row, column};
   ADD_FAILURE() << "no cell says '" << text << "'";
   return {};
