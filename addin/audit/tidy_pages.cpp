@@ -135,8 +135,7 @@ void write(const SheetDocument& document, const TidySheet& tidy) {
 } // namespace
 
 void writeTidyPages(const SheetDocument& document, const Audit& audit) {
-  const auto sheets =
-      tidy_tables(audit, audit.season ? audit.season->settings : Settings{}, TidyColumns::all_typed);
+  const auto sheets = tidy_tables(audit, TidyColumns::all_typed);
   for (const TidySheet& sheet : sheets) {
     const UndoPart part(document);
     write(document, sheet);

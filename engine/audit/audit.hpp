@@ -79,10 +79,11 @@ struct Audit {
   std::size_t unread_count = 0; ///< all of them, also those that are not kept one by one
   std::vector<LackingRule> lacking;
   std::vector<std::string> remarks;
-  bool cancelled = false;      ///< stopped by the person; half an audit would look like a whole one
-  std::vector<TidyTable> tidy; ///< the way back; its cells stand in `season`
-  std::vector<Frame> frames;   ///< per source table
-  std::unique_ptr<Season> season;
+  bool cancelled = false;         ///< stopped by the person; half an audit would look like a whole one
+  std::vector<TidyTable> tidy;    ///< the way back; its cells stand in `season`
+  std::vector<Frame> frames;      ///< per source table
+  std::unique_ptr<Season> season; ///< its settings are those in which the findings speak
+  Settings settings;              ///< of the file, or those of a fresh workbook where it has none
   /// The source cell of a tidy cell.
   [[nodiscard]] Place source(const TidyTable& table, std::size_t row, std::size_t column) const;
   /// The first source cell of a tidy row.

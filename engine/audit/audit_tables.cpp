@@ -99,7 +99,7 @@ Table headings_table(std::span<const Audit> audits, Place origin) {
   return std::move(sheet).table(std::move(origin));
 }
 
-std::vector<TidySheet> tidy_tables(const Audit& audit, const Settings& settings, TidyColumns which) {
+std::vector<TidySheet> tidy_tables(const Audit& audit, TidyColumns which) {
   std::vector<TidySheet> sheets;
   if (!audit.season)
     return sheets;
@@ -126,7 +126,7 @@ std::vector<TidySheet> tidy_tables(const Audit& audit, const Settings& settings,
       const auto from = static_cast<std::size_t>(found);
       for (std::size_t row = 0; row < tidy.rows(); ++row)
         sheet.table.at(row + 1, column) =
-            tidy_cell(at.table->at(row + 1, from), field, tidy.unit(from), settings);
+            tidy_cell(at.table->at(row + 1, from), field, tidy.unit(from), audit.settings);
     }
     sheet.table.at(0, columns) = Cell::of_text("From");
     for (std::size_t row = 0; row < tidy.rows(); ++row) {

@@ -24,9 +24,8 @@ struct TidySheet {
 };
 /// Which columns: those that the source has, or all that are typed, as they stand side by side in a workbook.
 enum class TidyColumns { found, all_typed };
-/// The rows in our own layout, ready to be put below those of a workbook with these settings: numbers in
+/// The rows in our own layout, ready to be put below those of a workbook with the file's settings: numbers in
 /// another unit carry it with them. Nothing is rounded or converted.
-std::vector<TidySheet> tidy_tables(const Audit& audit, const Settings& settings,
-                                   TidyColumns which = TidyColumns::found);
+std::vector<TidySheet> tidy_tables(const Audit& audit, TidyColumns which = TidyColumns::found);
 
 } // namespace wetspell

@@ -1,5 +1,6 @@
 #include "audit/checked_back.hpp"
 
+#include "audit/spoken_units.hpp"
 #include "check/findings_table.hpp"
 
 #include <fmt/format.h>
@@ -175,6 +176,9 @@ void CheckedBack::check(std::vector<Table> lists, const AuditOptions& how) {
     return;
   }
   audit_.season = std::make_unique<Season>(std::move(season).value());
+  audit_.settings = audit_.season->settings;
+  if (!audit_.settings.says_units)
+    speak_as_written(*audit_.season);
   audit_.remarks.insert(audit_.remarks.end(), audit_.season->remarks.begin(), audit_.season->remarks.end());
   if (!audit_.tidy.empty()) {
     const auto answers = answers_in(*audit_.season); // of a workbook that was checked before

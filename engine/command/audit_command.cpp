@@ -53,8 +53,7 @@ Result<void> store(const Audit& audit, const fs::path& out) {
   if (auto written = write("headings.csv", csv_from_table(headings_table(one, Place{"Headings", 1, 0})));
       !written)
     return written;
-  const Settings settings = audit.season ? audit.season->settings : Settings{};
-  for (const TidySheet& sheet : tidy_tables(audit, settings))
+  for (const TidySheet& sheet : tidy_tables(audit))
     if (auto written = write(fmt::format("tidy-{}.csv", spec(sheet.kind).name), csv_from_table(sheet.table));
         !written)
       return written;

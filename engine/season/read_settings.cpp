@@ -95,10 +95,10 @@ public:
     if (typed(Setting::programme))
       s.programme = to_text(cell(Setting::programme));
     read_system();
-    s.temperature = unit(Setting::temperature_unit, Kind::temperature, Unit::fahrenheit, Unit::celsius);
-    s.depth = unit(Setting::depth_unit, Kind::depth, Unit::inch, Unit::centimetre);
-    s.length = unit(Setting::length_unit, Kind::length, Unit::foot, Unit::metre);
-    s.area = unit(Setting::area_unit, Kind::area, Unit::square_foot, Unit::square_metre);
+    read_unit(Setting::temperature_unit, Kind::temperature, s.temperature);
+    read_unit(Setting::depth_unit, Kind::depth, s.depth);
+    read_unit(Setting::length_unit, Kind::length, s.length);
+    read_unit(Setting::area_unit, Kind::area, s.area);
     if (at(Setting::group_by).table != nullptr) // a blank asks for no groups
       s.group_by = to_text(cell(Setting::group_by));
     read_shape();
@@ -127,25 +127,29 @@ private:
     if (!typed(Setting::unit_system))
       return;
     const Choice choice = choice_from(to_text(cell(Setting::unit_system)), unit_system_words());
-    if (choice.chosen())
-      season_.settings.units = static_cast<UnitSystem>(choice.index);
-    else
+    if (!choice.chosen()) {
       remark(Setting::unit_system, "US customary is taken");
+      return;
+    }
+    season_.settings.use(static_cast<UnitSystem>(choice.index));
+    season_.settings.says_units = true;
   }
 
-  Unit unit(Setting setting, Kind kind, Unit customary, Unit metric) {
-    const Unit usual = season_.settings.units == UnitSystem::metric ? metric : customary;
+  /// `unit` is that of the system; it stays where the line says no other.
+  void read_unit(Setting setting, Kind kind, Unit& unit) {
     if (!typed(setting))
-      return usual;
+      return;
     const std::string text = to_text(cell(setting));
     std::string buffer;
     if (plain_word(text, buffer) == "asthesystem")
-      return usual;
+      return;
     const auto named = unit_named(text);
-    if (named && fits(*named, kind) && *named != Unit::pace && *named != Unit::step)
-      return *named;
-    remark(setting, fmt::format("{} is taken", symbol(usual)));
-    return usual;
+    if (named && fits(*named, kind) && *named != Unit::pace && *named != Unit::step) {
+      unit = *named;
+      season_.settings.says_units = true;
+    } else {
+      remark(setting, fmt::format("{} is taken", symbol(unit)));
+    }
   }
 
   /// The number in a cell, as a number or as typed; 0 where there is none.

@@ -46,6 +46,15 @@ std::span<const SettingSpec> settings_catalogue() {
   return catalogue;
 }
 
+void Settings::use(UnitSystem system) {
+  const bool metric = system == UnitSystem::metric;
+  units = system;
+  temperature = metric ? Unit::celsius : Unit::fahrenheit;
+  depth = metric ? Unit::centimetre : Unit::inch;
+  length = metric ? Unit::metre : Unit::foot;
+  area = metric ? Unit::square_metre : Unit::square_foot;
+}
+
 Unit Settings::unit_of(Kind kind) const {
   switch (kind) {
   case Kind::temperature:

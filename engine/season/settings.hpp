@@ -49,13 +49,16 @@ struct Settings {
   Unit depth = Unit::inch;
   Unit length = Unit::foot;
   Unit area = Unit::square_foot;
-  double basin_shape = 2; ///< shape of a basin where too little was measured: measure/basin.hpp
+  bool says_units = false; ///< a person wrote one of the units above, or the system
+  double basin_shape = 2;  ///< shape of a basin where too little was measured: measure/basin.hpp
   DateOrder date_order = DateOrder::unknown;
   std::string group_by = "Owner"; ///< headings of the pools' columns by which figures are told apart
   double today = 0;               ///< days since 1899-12-30; dates after it lie in the future
 
   /// The unit in which a bare number of this kind is read and results are printed.
   [[nodiscard]] Unit unit_of(Kind kind) const;
+  /// Takes the units of a system.
+  void use(UnitSystem system);
 };
 
 } // namespace wetspell

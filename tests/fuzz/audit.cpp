@@ -24,6 +24,6 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size) {
     expect(is_there(each.place), "what was left unread stands on the sheet");
   expect(!verdict_lines(found).empty(), "there is always a verdict");
   headings_table({&found, 1}, Place{"Headings", 1, 0});
-  tidy_tables(found, Settings{});
+  tidy_tables(found);
   return 0;
 }

@@ -120,7 +120,7 @@ TEST(Anything, IsAnsweredCountedAndLedBack) {
     ASSERT_FALSE(verdict_lines(a).empty());
     ASSERT_GT(audit_sheet(a).cells.rows(), 0u);
     ASSERT_GT(headings_table({&a, 1}, Place{"Headings", 1, 0}).rows(), 0u);
-    tidy_tables(a, Settings{});
+    tidy_tables(a);
     rows += tidy;
     findings += a.findings.size();
     unread += a.unread.size();

@@ -191,7 +191,7 @@ B08 | 2019-04-02 | RW | 31 | 0 |
 
 TEST(Audit, TidyRowsCarryTheirUnitAndTheirSource) {
   const Audit a = audited(nullptr, sheet("Old", small));
-  const auto sheets = tidy_tables(a, Settings{}); // US customary
+  const auto sheets = tidy_tables(a);
   ASSERT_EQ(sheets.size(), 1u);
   const Table& t = sheets[0].table;
   EXPECT_EQ(t.rows(), 6u);
