@@ -5,6 +5,7 @@
 #include "base/text.hpp"
 #include "driver/failure.hpp"
 #include "driver/formats.hpp"
+#include "sheet/undo_step.hpp"
 
 #include <com/sun/star/document/MacroExecMode.hpp>
 #include <com/sun/star/document/UpdateDocMode.hpp>
@@ -14,6 +15,7 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/sheet/XPrintAreas.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <fmt/format.h>
@@ -129,13 +131,33 @@ void Document::close() {
 }
 
 void Document::store(const std::filesystem::path& file) const {
-  storeAs(file, {});
+  const Format format = formatOf(file);
+  std::vector<css::beans::PropertyValue> how = {property("FilterName", Any(toOffice(format.filter))),
+                                                property("Overwrite", Any(true))};
+  if (!format.options.empty()) {
+    how.push_back(property("FilterOptions", Any(toOffice(format.options))));
+  }
+  inWords(*office_, fmt::format("{} cannot be written", file.string()), [&] {
+    Reference<css::frame::XStorable>(model_, UNO_QUERY_THROW)->storeToURL(urlOf(file), sequence(how));
+  });
+  if (!std::filesystem::exists(file)) {
+    throw Failure(fmt::format("the office wrote no {}, and did not say why", file.string()));
+  }
+}
+
+void Document::storeSheets(const std::vector<std::string>& names, const std::filesystem::path& file) const {
+  // The filter takes one sheet or range to print and not several. A sheet whose print areas were taken away
+  // has no pages; the step is not kept, so they come back.
+  const addin::OneUndoStep step(model_, "Print some sheets");
+  for (const std::string& name : sheetNames())
+    if (std::find(names.begin(), names.end(), name) == names.end())
+      Reference<css::sheet::XPrintAreas>(sheet(name), UNO_QUERY_THROW)->setPrintAreas({});
+  store(file);
 }
 
 void Document::storeSheet(const std::string& name, const std::filesystem::path& file) const {
-  const auto pages = sheet(name);
   if (file.extension() != ".png") {
-    storeAs(file, {property("Selection", Any(pages))});
+    storeSheets({name}, file);
     return;
   }
   // A picture shows the document's first page, whatever is chosen or in view.
@@ -146,27 +168,8 @@ void Document::storeSheet(const std::string& name, const std::filesystem::path& 
             [&] { model_->getSheets()->moveByName(toOffice(name), to); });
   };
   move(0);
-  storeAs(file, {});
+  store(file);
   move(static_cast<sal_Int16>(place + 1)); // before the sheet that stood behind it
-}
-
-void Document::storeAs(const std::filesystem::path& file,
-                       const std::vector<css::beans::PropertyValue>& data) const {
-  const Format format = formatOf(file);
-  std::vector<css::beans::PropertyValue> how = {property("FilterName", Any(toOffice(format.filter))),
-                                                property("Overwrite", Any(true))};
-  if (!data.empty()) {
-    how.push_back(property("FilterData", Any(sequence(data))));
-  }
-  if (!format.options.empty()) {
-    how.push_back(property("FilterOptions", Any(toOffice(format.options))));
-  }
-  inWords(*office_, fmt::format("{} cannot be written", file.string()), [&] {
-    Reference<css::frame::XStorable>(model_, UNO_QUERY_THROW)->storeToURL(urlOf(file), sequence(how));
-  });
-  if (!std::filesystem::exists(file)) {
-    throw Failure(fmt::format("the office wrote no {}, and did not say why", file.string()));
-  }
 }
 
 void Document::recalculate() const {

@@ -70,12 +70,13 @@ public:
 
   /// Writes a file, in the format its name ends in. The document stays what it was.
   void store(const std::filesystem::path& file) const;
+  /// The pages of some sheets alone, as .pdf.
+  void storeSheets(const std::vector<std::string>& sheets, const std::filesystem::path& file) const;
   /// The pages of one sheet alone, as .pdf, or the first of them as .png.
   void storeSheet(const std::string& sheet, const std::filesystem::path& file) const;
   void close();
 
 private:
-  void storeAs(const std::filesystem::path& file, const std::vector<css::beans::PropertyValue>& data) const;
   Document(Office& office, css::uno::Reference<css::sheet::XSpreadsheetDocument> model);
 
   Office* office_;

@@ -1,5 +1,6 @@
 // wetspell-office: what a person would do in the office with the mouse, done without a screen.
 
+#include "audit/blocks.hpp"
 #include "base/text.hpp"
 #include "driver/document.hpp"
 #include "driver/failure.hpp"
@@ -37,7 +38,7 @@ constexpr const char* help =
   wetspell-office pool FILE CODE --oxt F --out DIR   store the page of one pool as PDF and PNG there
   wetspell-office audit FILE --oxt F     audit the sheets of FILE in whatever layout, print what was found in
                                          the --format; with --out DIR also store the workbook with the
-                                         sheets of the audit and a PDF there
+                                         sheets of the audit there, and a PDF of those sheets
   wetspell-office gather SEASON FOLDER --oxt F   take what came back in FOLDER into SEASON, which is replaced on the
                                          disk only when the new one is written whole; print what was done as JSON;
                                          leaves 1 when something is to be chosen or could not be read
@@ -162,11 +163,13 @@ public:
     return wetspell::addin::fromOffice(text);
   }
   /// The workbook and its pages, in the folder for what comes out.
-  void store(const std::string& ending) const {
+  void store(const std::string& ending) const { store(ending, document_.sheetNames()); }
+  /// The workbook, and the pages of some of its sheets.
+  void store(const std::string& ending, const std::vector<std::string>& printed) const {
     fs::create_directories(arguments_.out);
     const std::string name = file_.stem().string() + ending;
     document_.store(arguments_.out / (name + ".ods"));
-    document_.store(arguments_.out / (name + ".pdf"));
+    document_.storeSheets(printed, arguments_.out / (name + ".pdf"));
   }
   [[nodiscard]] const fs::path& file() const { return file_; }
   [[nodiscard]] const Document& document() const { return document_; }
@@ -212,13 +215,29 @@ void summarise(const Arguments& arguments) {
   fmt::print("{}", summary);
 }
 
+/// The sheets of an audit; those that somebody typed are long, and known to whoever has them.
+std::vector<std::string> sheetsOfAudit(const Document& document) {
+  std::vector<std::string> blocks{wetspell::addin::auditBlock, wetspell::addin::headingsBlock};
+  for (const wetspell::TableKind kind : wetspell::addin::tidyKinds) {
+    blocks.push_back(wetspell::addin::tidyBlock(kind));
+  }
+  const std::vector<std::string> all = document.sheetNames();
+  std::vector<std::string> sheets;
+  for (const std::string& block : blocks) {
+    if (const auto owned = wetspell::addin::ownedBlock(document.model(), block)) {
+      sheets.push_back(all.at(static_cast<std::size_t>(owned->area.Sheet)));
+    }
+  }
+  return sheets;
+}
+
 void audit(const Arguments& arguments) {
   require(arguments.words.size() == 1, "audit wants one file");
   Desk desk(arguments);
   const std::string report = desk.text("auditReport", arguments.format, desk.file().string());
   if (!arguments.out.empty()) {
     desk.call("audit");
-    desk.store("-audited");
+    desk.store("-audited", sheetsOfAudit(desk.document()));
   }
   fmt::print("{}", report);
 }

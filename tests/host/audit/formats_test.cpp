@@ -6,6 +6,7 @@
 #include "engine/audit/styles.hpp"
 #include "engine/season/sheets.hpp"
 #include "exchange/csv.hpp"
+#include "harness/pdf.hpp"
 #include "sheet/sheets.hpp"
 
 #include <boost/process.hpp>
@@ -184,6 +185,26 @@ TEST_F(Workbooks, WhatAFormatAddsToANumberIsRead) {
     EXPECT_THAT(test::text_of(file("out") / "old-tidy-visits.csv"), HasSubstr("B07,2019-04-01,30.25 cm,75"))
         << ending;
   }
+}
+
+TEST_F(Workbooks, OnlyTheSheetsOfTheAuditArePrinted) {
+  std::vector<Table> sheets = small_old_sheet();
+  sheets.push_back(testing::sheet("Letters", "Dear Rowan, we walked up to the pool and had a picnic"));
+  workbook_of(sheets).store(file("old.ods"));
+  const auto office = std::filesystem::path(WETSPELL_PROGRAM).parent_path() / "wetspell-office";
+  namespace bp = boost::process;
+  ASSERT_EQ(bp::system(office.string(), "audit", file("old.ods").string(), "--oxt", WETSPELL_OXT, "--out",
+                       folder.path().string(), bp::std_out > bp::null),
+            0);
+  const std::string pages = wordsOnPages(file("old-audited.pdf"));
+  EXPECT_THAT(pages, HasSubstr("2 rows can be used as they are."));
+  EXPECT_THAT(pages, HasSubstr("What the audit took every heading for."));
+  EXPECT_THAT(pages, HasSubstr("Tidy visits"));
+  EXPECT_THAT(pages, ::testing::Not(HasSubstr("picnic")));
+  EXPECT_THAT(pages, ::testing::Not(HasSubstr("Pools of the north woods"))) << "the title of the old sheet";
+  EXPECT_EQ(
+      Document::open(wetspell::host::office(), file("old-audited.ods")).read("Letters.A1").text.substr(0, 4),
+      "Dear");
 }
 
 TEST_F(Workbooks, TheSheetOfHeadingsOfOneCountsForOthers) {

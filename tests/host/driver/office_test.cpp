@@ -5,6 +5,7 @@
 #include "driver/failure.hpp"
 #include "driver/files.hpp"
 #include "harness/host.hpp"
+#include "harness/pdf.hpp"
 
 #include <gmock/gmock.h>
 
@@ -14,8 +15,10 @@ namespace {
 using driver::Document;
 using driver::Failure;
 using driver::Office;
+using ::testing::AllOf;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
+using ::testing::Not;
 
 std::string textOf(const css::uno::Any& any) {
   rtl::OUString text;
@@ -106,6 +109,28 @@ TEST_F(InOffice, OpensAFileThatMayOnlyBeRead) {
   EXPECT_EQ(open.read("A1").value, 7);
   open.setValue("A2", 8);
   EXPECT_EQ(reopened(open, ".ods").read("A2").value, 8) << "a checked copy can be stored elsewhere";
+}
+
+TEST_F(InOffice, PrintsTheSheetsThatAreAskedForAndLeavesTheOthersAsTheyWere) {
+  const driver::TemporaryFolder folder("wetspell-test-");
+  const auto sheets = document.model()->getSheets();
+  sheets->insertNewByName("Otter", 1);
+  sheets->insertNewByName("Heron", 2);
+  const std::string first = document.sheetNames().front();
+  document.setText(first + ".A1", "badger");
+  document.setText("Otter.A1", "otter");
+  document.setText("Heron.A1", "heron");
+  const auto steps = document.undoTitles();
+  document.storeSheets({"Heron", first}, folder.path() / "two.pdf");
+  EXPECT_THAT(wordsOnPages(folder.path() / "two.pdf"),
+              AllOf(HasSubstr("heron"), HasSubstr("badger"), Not(HasSubstr("otter"))));
+  EXPECT_EQ(document.undoTitles(), steps);
+  document.storeSheet("Otter", folder.path() / "one.pdf");
+  EXPECT_THAT(wordsOnPages(folder.path() / "one.pdf"),
+              AllOf(HasSubstr("otter"), Not(HasSubstr("heron")), Not(HasSubstr("badger"))));
+  document.store(folder.path() / "all.pdf");
+  EXPECT_THAT(wordsOnPages(folder.path() / "all.pdf"),
+              AllOf(HasSubstr("badger"), HasSubstr("otter"), HasSubstr("heron")));
 }
 
 class Formats : public HostTest, public ::testing::WithParamInterface<const char*> {};
