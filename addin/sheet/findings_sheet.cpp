@@ -1,6 +1,7 @@
 #include "sheet/findings_sheet.hpp"
 
 #include "check/findings_table.hpp"
+#include "sheet/add_sheet.hpp"
 #include "sheet/cells.hpp"
 #include "sheet/findings_look.hpp"
 

@@ -27,7 +27,14 @@ Reference<css::sheet::XNamedRanges> namesOf(const SheetDocument& document) {
   return names;
 }
 
+/// Of a sheet that was deleted the office hands out the one that stands there now; the name's content tells.
+bool isGone(const Reference<css::sheet::XNamedRange>& name) {
+  return name->getContent().indexOf("#REF!") >= 0;
+}
+
 std::optional<Owned> cellsOf(const Any& name) {
+  if (isGone(Reference<css::sheet::XNamedRange>(name, UNO_QUERY_THROW)))
+    return std::nullopt;
   const Reference<css::sheet::XCellRangeReferrer> referrer(name, UNO_QUERY);
   const Reference<css::table::XCellRange> cells(referrer.is() ? referrer->getReferredCells()
                                                               : Reference<css::table::XCellRange>());

@@ -14,8 +14,6 @@
 #include <com/sun/star/util/XNumberFormatsSupplier.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
-#include <algorithm>
-
 namespace wetspell::addin {
 
 using css::uno::Reference;
@@ -60,25 +58,6 @@ Reference<css::sheet::XSpreadsheet> sheetNamed(const SheetDocument& document, co
 Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& place) {
   return sheetNamed(document, place.sheet)
       ->getCellByPosition(static_cast<sal_Int32>(place.column), static_cast<sal_Int32>(place.row) - 1);
-}
-
-std::string addSheet(const SheetDocument& document, std::string wanted, std::optional<sal_Int16> position) {
-  if (Reference<css::util::XProtectable>(document, UNO_QUERY_THROW)->isProtected())
-    refuse("The workbook's sheets are protected against changes; nothing was written. Take the protection "
-           "off first.");
-  constexpr std::size_t longest = 31; // what other offices allow
-  std::replace_if(
-      wanted.begin(), wanted.end(),
-      [](char c) { return std::string_view("[]*?:/\\'").find(c) != std::string::npos; }, '-');
-  rtl::OUString base = toOffice(wanted);
-  base = base.copy(0, std::min<sal_Int32>(base.getLength(), longest - 3));
-  const Reference<css::container::XNameAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
-  rtl::OUString name = base;
-  for (sal_Int32 i = 2; sheets->hasByName(name); ++i)
-    name = base + " " + rtl::OUString::number(i);
-  const auto end = static_cast<sal_Int16>(sheets->getElementNames().getLength());
-  document->getSheets()->insertNewByName(name, position.value_or(end));
-  return fromOffice(name);
 }
 
 sal_Int32 numberFormat(const SheetDocument& document, std::string_view code) {

@@ -9,7 +9,6 @@
 #include <com/sun/star/table/XCell.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
 
-#include <optional>
 #include <string>
 #include <string_view>
 
@@ -23,12 +22,6 @@ SheetDocument spreadsheet(const css::uno::Reference<css::uno::XInterface>& docum
 css::uno::Reference<css::sheet::XSpreadsheet> sheetNamed(const SheetDocument& document,
                                                          const std::string& name);
 css::uno::Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& place);
-
-/// Adds a sheet at a position (from 0; without one at the end), with the name wanted or, where that is taken,
-/// with a number behind it; gives its name. What a file of another office could not have in a sheet's name
-/// becomes a hyphen.
-std::string addSheet(const SheetDocument& document, std::string wanted,
-                     std::optional<sal_Int16> position = std::nullopt);
 
 /// Throws a RuntimeException in words when the document was opened for reading only.
 void requireChangeable(const SheetDocument& document);

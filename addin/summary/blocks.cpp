@@ -1,9 +1,11 @@
 #include "summary/blocks.hpp"
 
 #include "base/text.hpp"
+#include "sheet/add_sheet.hpp"
 #include "sheet/strip.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/sheet/CellDeleteMode.hpp>
 #include <com/sun/star/sheet/CellInsertMode.hpp>
 #include <com/sun/star/sheet/XCellRangeMovement.hpp>
@@ -18,16 +20,41 @@ using css::uno::UNO_QUERY_THROW;
 
 namespace {
 
+std::string nameOfSheet(const Owned& block) {
+  return fromOffice(Reference<css::container::XNamed>(block.sheet, UNO_QUERY_THROW)->getName());
+}
+
 void fitRows(const Owned& block, sal_Int32 rows) {
   const Reference<css::sheet::XCellRangeMovement> cells(block.sheet, UNO_QUERY_THROW);
   CellRangeAddress changed = block.area;
   const sal_Int32 now = block.area.EndRow - block.area.StartRow + 1;
   changed.StartRow += std::min(now, rows);
   changed.EndRow = block.area.StartRow + std::max(now, rows) - 1;
-  if (rows > now)
+  if (rows > now) {
     cells->insertCells(changed, css::sheet::CellInsertMode_DOWN);
-  else if (rows < now)
+    // The office does not say when it cannot: then what stood below still stands there.
+    if (holdsContent(block.sheet->getCellRangeByPosition(changed.StartColumn, changed.StartRow,
+                                                         changed.EndColumn, changed.EndRow),
+                     true))
+      refuse("Merged cells below the rows of '" + nameOfSheet(block) +
+             "' are in the way of more; nothing was changed. Split or move them first.");
+  } else if (rows < now) {
     cells->removeRange(changed, css::sheet::CellDeleteMode_UP);
+  }
+}
+
+/// Refuses in words where a sheet ends before a block that begins in this row and column.
+void requireRoom(const std::string& sheet, sal_Int32 row, sal_Int32 column, std::size_t rows,
+                 std::size_t columns) {
+  constexpr std::size_t rowsOfSheets = lastRowOfSheets + 1, columnsOfSheets = 16384;
+  if (static_cast<std::size_t>(row) + rows <= rowsOfSheets &&
+      static_cast<std::size_t>(column) + columns <= columnsOfSheets)
+    return;
+  refuse(
+      fmt::format("{} rows and {} columns from the cell {}{} of '{}' on are needed, and a sheet has {} rows "
+                  "and {} columns; nothing was changed.",
+                  rows, columns, column_letters(static_cast<std::size_t>(column)), row + 1, sheet,
+                  rowsOfSheets, columnsOfSheets));
 }
 
 } // namespace
@@ -56,10 +83,13 @@ Corner takeBlock(const SheetDocument& document, const std::string& name, const s
                  std::size_t columns, std::size_t rows, const std::string& before) {
   const auto block = ownedBlock(document, name);
   if (block) {
+    requireRoom(nameOfSheet(*block), block->area.StartRow, block->area.StartColumn, rows, columns);
     fitColumns(*block, columns);
     Owned fitted = *block;
     fitted.area.EndColumn = fitted.area.StartColumn + static_cast<sal_Int32>(columns) - 1;
     fitRows(fitted, static_cast<sal_Int32>(rows));
+  } else {
+    requireRoom(sheet, 0, 0, rows, columns);
   }
   const auto next = ownedBlock(document, before);
   const auto position = next ? std::optional(next->area.Sheet) : std::nullopt;

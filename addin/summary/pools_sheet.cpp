@@ -2,6 +2,7 @@
 
 #include "base/text.hpp"
 #include "estimate/depth_picture.hpp"
+#include "sheet/add_sheet.hpp"
 #include "sheet/strip.hpp"
 #include "sheet/undo_step.hpp"
 #include "summary/blocks.hpp"

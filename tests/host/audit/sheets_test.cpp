@@ -5,7 +5,9 @@
 #include "commands/season_in_office.hpp"
 #include "engine/season/sheets.hpp"
 #include "season/season.hpp"
+#include "sheet/owned.hpp"
 #include "sheet/read_sheets.hpp"
+#include "sheet/sheets.hpp"
 #include "table/day.hpp"
 #include "templates/layout.hpp"
 
@@ -13,6 +15,9 @@
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/sheet/ValidationType.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
+#include <com/sun/star/table/XColumnRowRange.hpp>
+#include <com/sun/star/text/XText.hpp>
+#include <com/sun/star/util/XMergeable.hpp>
 #include <gmock/gmock.h>
 
 namespace wetspell::host {
@@ -189,6 +194,18 @@ TEST_F(AuditSheets, GoWithTheirBlocksWhenTheyAreRenamed) {
   EXPECT_EQ(shown("Words.C" + std::to_string(row_with(document, "Words", "A", "pH"))), "leave alone");
 }
 
+TEST_F(AuditSheets, AreMadeAnewWhereTheyWereDeletedAndNotInTheirPlace) {
+  run();
+  document.model()->getSheets()->insertNewByName("Mine", 2);
+  document.setText("Mine.A1", "what I wrote");
+  const std::string mine = stored(document, "Mine");
+  document.model()->getSheets()->removeByName("Audit"); // mine stands where it stood
+  run();
+  EXPECT_THAT(document.sheetNames(), ElementsAre("Old", "Mine", "Headings", "Tidy visits", "Audit"));
+  EXPECT_EQ(stored(document, "Mine"), mine);
+  EXPECT_EQ(shown("Audit.A1"), "Audit");
+}
+
 TEST_F(AuditSheets, LeaveAPersonsOwnSheetsOfTheirNamesAlone) {
   for (const char* name : {"Audit", "Headings", "Tidy visits"}) {
     document.model()->getSheets()->insertNewByName(rtl::OUString::createFromAscii(name), 0);
@@ -277,7 +294,76 @@ TEST_F(AuditSheets, TheCommandTurnsToTheFirstScreen) {
   EXPECT_THAT(document.sheetNames(), ElementsAre("Old", "Audit", "Headings", "Tidy visits"));
 }
 
-// With a window: without one the office itself cannot undo the making of a sheet.
+// The office's own undo of a new sheet wants a window, and takes the sheet out of the one in front.
+TEST_F(AuditSheets, AreUndoneWithoutAWindow) {
+  const Document inFront = workbook_of(small_old_sheet(), office(), {.hidden = false});
+  run(inFront);
+  const std::string other = snapshot(inFront, ""), before = snapshot(document, "");
+  const auto steps = document.undoTitles();
+  run();
+  document.undo();
+  EXPECT_TRUE(same(snapshot(document, ""), before));
+  EXPECT_EQ(document.undoTitles(), steps);
+  EXPECT_THAT(refusal([&] { document.redo(); }), HasSubstr("run the command again"));
+  EXPECT_TRUE(same(snapshot(inFront, ""), other));
+  run();
+  EXPECT_THAT(document.sheetNames(), ElementsAre("Old", "Audit", "Headings", "Tidy visits"));
+}
+
+TEST_F(AuditSheets, ARefusalMidwayLeavesNothingBehindAndTheOfficeGoesOn) {
+  run();
+  document.model()->getSheets()->removeByName("Audit"); // the next audit begins with a new sheet
+  for (const auto& [cell, words] : {std::pair{"A7", "B10"}, {"B7", "2019-04-18"}, {"C7", "28"}})
+    document.type("Old." + std::string(cell), words);
+  const auto block = addin::ownedBlock(document.model(), "wetspell_tidy_visits")->area;
+  const auto across =
+      document.sheet("Tidy visits")
+          ->getCellRangeByPosition(block.EndColumn, block.EndRow + 1, block.EndColumn + 1, block.EndRow + 2);
+  const Reference<css::util::XMergeable> merged(across, UNO_QUERY_THROW);
+  Reference<css::text::XText>(across->getCellByPosition(0, 0), UNO_QUERY_THROW)->setString("mine");
+  merged->merge(true);
+  const std::string before = snapshot(document, "");
+  const auto steps = document.undoTitles();
+  EXPECT_THAT(refusal([&] { run(); }),
+              ::testing::AllOf(HasSubstr("Merged cells below"), HasSubstr("'Tidy visits'")));
+  EXPECT_THAT(document.sheetNames(), ElementsAre("Old", "Headings", "Tidy visits"));
+  EXPECT_TRUE(same(snapshot(document, ""), before));
+  EXPECT_EQ(document.undoTitles(), steps);
+  merged->merge(false);
+  EXPECT_EQ(run()["rows"]["usable"], 3);
+  EXPECT_THAT(document.sheetNames(), ElementsAre("Old", "Headings", "Tidy visits", "Audit"));
+  EXPECT_EQ(shown("Tidy visits." + column_letters(static_cast<std::size_t>(block.EndColumn)) +
+                  std::to_string(block.EndRow + 3)),
+            "mine")
+      << "what stood below made way";
+}
+
+TEST_F(AuditSheets, ABlockNearTheEndOfItsSheetIsNamed) {
+  run();
+  const auto block = addin::ownedBlock(document.model(), "wetspell_headings")->area;
+  Reference<css::table::XColumnRowRange>(document.sheet("Headings"), UNO_QUERY_THROW)
+      ->getRows()
+      ->insertByIndex(0, 1048575 - block.EndRow);
+  document.model()->getSheets()->removeByName("Audit");
+  Table wide(Place{"More", 1, 0}, 3, 120);
+  for (std::size_t column = 0; column < wide.columns(); ++column)
+    wide.at(0, column) = Cell::of_text(column == 0   ? "Pool"
+                                       : column == 1 ? "Date"
+                                                     : "Word " + std::to_string(column));
+  for (const std::size_t row : {1, 2}) {
+    wide.at(row, 0) = Cell::of_text("B07");
+    wide.at(row, 1) = Cell::of_date(43556 + static_cast<double>(row));
+  }
+  document.model()->getSheets()->insertNewByName("More", 0);
+  for (std::size_t row = 0; row < wide.rows(); ++row)
+    for (std::size_t column = 0; column < wide.columns(); ++column)
+      addin::write(document.model(), wide.place(row, column), wide.at(row, column));
+  const std::string before = snapshot(document, "Headings");
+  EXPECT_THAT(refusal([&] { run(); }),
+              ::testing::AllOf(HasSubstr("'Headings'"), HasSubstr("has 1048576 rows")));
+  EXPECT_TRUE(same(snapshot(document, "Headings"), before));
+}
+
 TEST(AuditInAWindow, StandsBesideTheOtherSheetsAndIsOneStep) {
   const Document document = workbook_of(small_old_sheet(), office(), {.hidden = false});
   const std::string before = snapshot(document, "");

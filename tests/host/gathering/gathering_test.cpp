@@ -62,6 +62,18 @@ TEST_F(Gathering, IsOneUndoStepAndASecondTimeNothingAtAll) {
   EXPECT_TRUE(same(snapshot(document, ""), after));
 }
 
+TEST_F(Gathering, IsUndoneWithoutAWindowToo) {
+  send("ada.ods", visits({{"B01", "2026-06-01", "KLUG", "standing water", "12", ""},
+                          {"B01", "2026-04-18", "RW", "", "31", ""}}));
+  const driver::Document unseen = opened(smallSeason());
+  const std::string before = snapshot(unseen, "");
+  EXPECT_EQ(gather(Desk(unseen))["to_choose"], 1);
+  EXPECT_THAT(unseen.sheetNames(), Contains("To choose"));
+  unseen.undo();
+  EXPECT_TRUE(same(snapshot(unseen, ""), before));
+  EXPECT_EQ(gather(Desk(unseen))["added"]["visits"], 1);
+}
+
 TEST_F(Gathering, IsRememberedInTheFile) {
   send("ada.ods", visits({{"B01", "2026-06-01", "KLUG", "standing water", "12", ""},
                           {"B01", "2026-04-18", "RW", "", "31", ""}}));

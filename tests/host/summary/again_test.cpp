@@ -149,6 +149,20 @@ TEST_F(Again, ProtectedSheetsAreRefused) {
   }
 }
 
+TEST(WithoutAWindow, ASummaryIsUndoneWithItsSheetsAndCharts) {
+  const Document document = opened(season_to_summarise());
+  const std::string before = snapshot(document, "");
+  const auto sheets = document.sheetNames();
+  const Desk desk(document);
+  desk.call("summarise");
+  document.undo();
+  EXPECT_EQ(document.sheetNames(), sheets);
+  EXPECT_TRUE(same(snapshot(document, ""), before));
+  EXPECT_THAT(refusal([&] { document.redo(); }), HasSubstr("run the command again"));
+  desk.call("summarise");
+  EXPECT_THAT(chart_names(document, programme_sheet), SizeIs(::testing::Gt(2U)));
+}
+
 TEST(Refused, NewSheetsInAWorkbookWhoseStructureIsProtected) {
   const Document document = opened(season_to_summarise());
   Reference<css::util::XProtectable>(document.model(), UNO_QUERY_THROW)->protect("");
