@@ -10,11 +10,7 @@
 #include "templates/look.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/i18n/NumberFormatIndex.hpp>
-#include <com/sun/star/lang/Locale.hpp>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
-#include <com/sun/star/util/XNumberFormatTypes.hpp>
-#include <com/sun/star/util/XNumberFormatsSupplier.hpp>
 
 #include <algorithm>
 #include <array>
@@ -61,14 +57,6 @@ Table contents(const HeadingsSheet& headings, const std::vector<std::string>& fi
   return table;
 }
 
-/// Two decimals, as the document's own language writes them.
-sal_Int32 decimalFormat(const SheetDocument& document) {
-  const Reference<css::util::XNumberFormatTypes> types(
-      Reference<css::util::XNumberFormatsSupplier>(document, UNO_QUERY_THROW)->getNumberFormats(),
-      UNO_QUERY_THROW);
-  return types->getFormatIndex(css::i18n::NumberFormatIndex::NUMBER_DEC2, css::lang::Locale());
-}
-
 void layOut(const SheetDocument& document, const Corner& corner, std::size_t rows, std::size_t lines) {
   for (std::size_t column = 0; column < widths.size(); ++column)
     setWidth(corner.at(0, column), widths[column]);
@@ -90,7 +78,7 @@ void layOut(const SheetDocument& document, const Corner& corner, std::size_t row
   dress(corner.at(first_row, 0).range(headings_columns, lines), Dress::text);
   dress(corner.at(first_row, headings_reason).range(1, lines), Dress::in_words);
   dress(corner.at(first_row, headings_written).range(1, lines), Dress::words);
-  setFormat(corner.at(first_row, headings_confidence).range(1, lines), decimalFormat(document));
+  setFormat(corner.at(first_row, headings_confidence).range(1, lines), numberFormat(document, "0.00"));
   const Reference<css::beans::XPropertySet> yours(corner.at(first_row, headings_field).range(2, lines),
                                                   UNO_QUERY_THROW);
   yours->setPropertyValue("CellBackColor", css::uno::Any(colourOf(workbook::colour::lantern)));

@@ -30,7 +30,7 @@ Corner writeTable(const SheetDocument& document, const char* block, const char* 
   const Corner corner = takeBlock(document, block, sheet, table.columns(), table.rows());
   const auto all = corner.range(table.columns(), table.rows());
   dress(all, Dress::text);
-  setFormat(all, numberFormat(document, "@"));
+  setFormat(all, textFormat(document));
   dress(corner.range(table.columns(), 1), Dress::heading);
   for (std::size_t column = 0; column < columns; ++column) {
     if (fresh)

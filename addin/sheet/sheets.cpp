@@ -63,9 +63,11 @@ Reference<css::table::XCell> cellAt(const SheetDocument& document, const Place& 
 sal_Int32 numberFormat(const SheetDocument& document, std::string_view code) {
   const auto formats =
       Reference<css::util::XNumberFormatsSupplier>(document, UNO_QUERY_THROW)->getNumberFormats();
-  const css::lang::Locale english("en", "US", "");
-  const sal_Int32 known = formats->queryKey(toOffice(code), english, false);
-  return known != -1 ? known : formats->addNew(toOffice(code), english);
+  const css::lang::Locale english("en", "US", ""), ofTheOffice;
+  if (code == "General") // it stands in every document, and cannot be converted
+    return Reference<css::util::XNumberFormatTypes>(formats, UNO_QUERY_THROW)
+        ->getStandardFormat(css::util::NumberFormat::NUMBER, ofTheOffice);
+  return formats->addNewConverted(toOffice(code), english, ofTheOffice);
 }
 
 sal_Int32 dateFormat(const SheetDocument& document, bool timeOfDay) {

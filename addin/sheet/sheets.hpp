@@ -29,7 +29,8 @@ void requireChangeable(const SheetDocument& document);
 /// Throws a RuntimeException in words when the cell stands protected: then nobody asked for a change.
 void requireWritable(const SheetDocument& document, const Place& place);
 
-/// The document's number format of this code, written as in English: "#,##0.0".
+/// The document's number format of this code, written as in English ("#,##0.0"). Cells show what they hold as
+/// it is written, and take what is typed as it is read, where the office runs: "1,5" in a German one.
 sal_Int32 numberFormat(const SheetDocument& document, std::string_view code);
 /// The document's number format for days (2026-04-18) or times of day (09:40).
 sal_Int32 dateFormat(const SheetDocument& document, bool timeOfDay);

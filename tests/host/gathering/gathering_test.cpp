@@ -186,5 +186,22 @@ TEST_F(Gathering, AWorkbookWithoutColumnsForTheSourceGetsThem) {
   EXPECT_EQ(gather(on)["changed"], false);
 }
 
+TEST_F(Gathering, TakesDaysAsTheyAreTypedWhereTheOfficeRuns) {
+  driver::Office german(withExtension("de-DE"));
+  const driver::Document plain = driver::Document::create(german);
+  for (const auto& [at, words] :
+       {std::pair{"A1", "Pool"}, {"B1", "Date"}, {"C1", "Depth (in)"}, {"D1", "Start"}, {"A2", "B01"}})
+    plain.setText(at, words);
+  plain.type("B2", "18.04.2026");
+  plain.type("C2", "25,5");
+  send("ada.ods", {{"Pool", "Date", "Start", "Depth"}, {"B01", "2026-06-01", "09:40", "12.5"}});
+  EXPECT_EQ(gather(Desk(plain))["added"]["visits"], 1);
+  EXPECT_EQ(plain.read("B3").text, "2026-06-01");
+  EXPECT_EQ(plain.read("C3").text, "12,5");
+  EXPECT_EQ(plain.read("D3").text, "09:40");
+  plain.type("B3", "02.06.2026");
+  EXPECT_EQ(plain.read("B3").value, day(6, 2));
+}
+
 } // namespace
 } // namespace wetspell::host
