@@ -126,6 +126,45 @@ TEST_F(Gathering, MakesRoomForMoreRowsThanWereReady) {
   EXPECT_TRUE(same(snapshot(document, ""), before));
 }
 
+/// Rows beyond those that the season workbook has ready are as ready as they.
+TEST_F(Gathering, RowsBeyondThoseThatWereReadyLookLikeThem) {
+  const std::size_t visitsReady = lastReadyRow(TableKind::visits) - headingRow(TableKind::visits);
+  const std::size_t lifeReady = lastReadyRow(TableKind::life) - headingRow(TableKind::life);
+  const auto lookOfRow = [&](TableKind table, std::size_t row) {
+    std::string all;
+    for (const FieldSpec& field : fields(table))
+      if (field.field != Field::visit_source_file && field.field != Field::visit_source_row &&
+          field.field != Field::life_source_file && field.field != Field::life_source_row)
+        all += std::string(field.name) + ": " + lookOf(document, at(field.field, row)) + "\n";
+    return all;
+  };
+  const std::string visit = lookOfRow(TableKind::visits, 0), count = lookOfRow(TableKind::life, 0);
+  ASSERT_NE(lookOfRow(TableKind::visits, visitsReady), visit);
+  ASSERT_NE(lookOfRow(TableKind::life, lifeReady), count);
+  std::string rows = "Pool,Date,First person,Water,Depth\n",
+              counts = "Pool,Date,Person,Species,Seen as,Count\n";
+  for (std::size_t i = 0; i < visitsReady; ++i)
+    rows += "B01,2026-06-01,V" + std::to_string(i) + ",standing water,12\n";
+  for (std::size_t i = 0; i < lifeReady; ++i)
+    counts += "B01,2026-06-01,L" + std::to_string(i) + ",wood frog,egg masses,12\n";
+  std::ofstream(folder.path() / "visits.csv") << rows;
+  std::ofstream(folder.path() / "counts.csv") << counts;
+  const std::string before = snapshot(document, "");
+  const auto told = gather();
+  ASSERT_EQ(told["added"]["visits"], visitsReady) << told.dump(2);
+  ASSERT_EQ(told["added"]["life"], lifeReady);
+  std::size_t last = lifeReady;
+  while (cell(Field::life_pool, last).empty())
+    --last;
+  ASSERT_GE(last, lifeReady) << "there were counts before";
+  EXPECT_EQ(cell(Field::life_person, last), "L" + std::to_string(lifeReady - 1));
+  EXPECT_EQ(lookOfRow(TableKind::life, last), count);
+  EXPECT_EQ(lookOfRow(TableKind::visits, held + visitsReady - 1), visit);
+  EXPECT_NE(lookOfRow(TableKind::life, last + 1), count) << "no more than are needed";
+  document.undo();
+  EXPECT_TRUE(same(snapshot(document, ""), before));
+}
+
 TEST_F(Gathering, AnswersGoToTheirFindings) {
   desk.check();
   const std::string right = only(rowsOnSheet(document), "temperature-decimal-slipped").at("key");
