@@ -54,6 +54,13 @@ private:
   std::set<std::string> endings_;
 };
 
+std::string foldersInside(std::size_t count) {
+  if (count == 0)
+    return {};
+  return fmt::format("{} inside it {} not opened: only what lies in the folder itself is read.",
+                     count == 1 ? "1 folder" : fmt::format("{} folders", count), count == 1 ? "was" : "were");
+}
+
 /// Files that were opened and closed leave the office without a current view, and undoing a new sheet without
 /// one ends the office (seen in 7.4). Only a visible window can become the current one again.
 void bringBack(const Reference<css::frame::XModel>& document) {
@@ -77,13 +84,17 @@ std::vector<CameFile> readAll(const Context& context, const SheetDocument& docum
       came.push_back(not_opened(name, sheets.error().text));
   };
   const Reference<css::frame::XModel> model(document, UNO_QUERY_THROW);
-  const bool whole = openFolder(context, gathering.folder, fromOffice(model->getURL()), take, progress);
+  const FolderRead read = openFolder(context, gathering.folder, fromOffice(model->getURL()), take, progress);
   bringBack(model);
-  if (!whole)
+  if (!read.whole)
     refuse("The gathering was cancelled; nothing was changed.");
   others.remark(gathering.remarks);
+  const std::string inside = foldersInside(read.folders);
   if (came.empty())
-    refuse("The folder " + gathering.folder + " holds no workbook and no table; nothing was changed.");
+    refuse("The folder " + gathering.folder + " holds no workbook and no table; nothing was changed." +
+           (inside.empty() ? "" : " " + inside));
+  if (!inside.empty())
+    gathering.remarks.push_back(inside);
   return came;
 }
 

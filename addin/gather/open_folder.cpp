@@ -11,6 +11,7 @@
 #include <com/sun/star/document/UpdateDocMode.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
+#include <fmt/format.h>
 #include <osl/file.hxx>
 
 #include <algorithm>
@@ -107,26 +108,44 @@ bool isText(const fs::path& path) {
 }
 
 Result<std::vector<Table>> sheetsIn(const Context& context, const fs::path& path) {
-  std::error_code error;
-  if (fs::is_directory(path, error))
-    return bad_argument("it is a folder; only what lies in the folder itself is read.");
   if (auto may = openable(path); !may)
     return may.error();
   return isText(path) ? text(path) : workbook(context, path);
 }
 
-std::vector<fs::path> filesIn(const fs::path& folder) {
+struct Found {
+  std::vector<fs::path> files;
+  std::size_t folders = 0;
+};
+
+Found filesIn(const fs::path& folder) {
   std::error_code error;
   if (!fs::is_directory(folder, error))
     refuse("There is no folder " + folder.string() + ".");
-  std::vector<fs::path> files;
-  for (fs::directory_iterator each(folder, error), end; !error && each != end; each.increment(error))
-    if (!is_left_behind(each->path()))
-      files.push_back(each->path());
+  Found found;
+  for (fs::directory_iterator each(folder, error), end; !error && each != end; each.increment(error)) {
+    if (is_left_behind(each->path()))
+      continue;
+    if (std::error_code unknown; each->is_directory(unknown))
+      ++found.folders;
+    else
+      found.files.push_back(each->path());
+  }
   if (error)
     refuse("The folder " + folder.string() + " cannot be read: " + error.message() + ".");
-  std::sort(files.begin(), files.end());
-  return files;
+  std::sort(found.files.begin(), found.files.end());
+  return found;
+}
+
+/// A folder of that many was named by mistake, and to open them all would take hours.
+void requireNotTooMany(const std::vector<fs::path>& files, const fs::path& folder) {
+  const auto count = static_cast<std::size_t>(
+      std::count_if(files.begin(), files.end(), [](const fs::path& file) { return may_be_workbook(file); }));
+  if (count > mostFiles)
+    refuse(
+        fmt::format("The folder {} holds {} workbooks and tables, and {} are the most that are read at once; "
+                    "nothing was read. Put what came back into a folder of its own, or into several.",
+                    folder.string(), count, mostFiles));
 }
 
 } // namespace
@@ -141,18 +160,19 @@ fs::path folderNamed(const std::string& words) {
   return fs::path(std::u8string(words.begin(), words.end()));
 }
 
-bool openFolder(const Context& context, const fs::path& folder, const std::string& season,
-                const TakeFile& take, const std::function<bool(double)>& progress) {
-  const std::vector<fs::path> files = filesIn(folder);
+FolderRead openFolder(const Context& context, const fs::path& folder, const std::string& season,
+                      const TakeFile& take, const std::function<bool(double)>& progress) {
+  const auto [files, folders] = filesIn(folder);
+  requireNotTooMany(files, folder);
   for (std::size_t i = 0; i < files.size(); ++i) {
     if (progress && !progress(static_cast<double>(i) / static_cast<double>(files.size())))
-      return false;
+      return {false, folders};
     if (fromOffice(addressOfFile(files[i])) == season)
       continue;
     const std::u8string name = files[i].filename().u8string();
     take(std::string(name.begin(), name.end()), sheetsIn(context, files[i]));
   }
-  return true;
+  return {true, folders};
 }
 
 } // namespace wetspell::addin

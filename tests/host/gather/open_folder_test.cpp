@@ -98,14 +98,17 @@ protected:
   std::map<std::string, std::vector<Table>> sheets;
 
   fs::path at(const std::string& name) const { return folder.path() / name; }
-  void open() {
-    EXPECT_TRUE(addin::openFolder(office().context(), folder.path(), {},
-                                  [&](const std::string& name, Result<std::vector<Table>> read) {
-                                    if (read)
-                                      sheets.emplace(name, std::move(read).value());
-                                    else
-                                      problems.emplace(name, read.error().text);
-                                  }));
+  /// Gives the number of folders inside.
+  std::size_t open() {
+    const auto read = addin::openFolder(office().context(), folder.path(), {},
+                                        [&](const std::string& name, Result<std::vector<Table>> tables) {
+                                          if (tables)
+                                            sheets.emplace(name, std::move(tables).value());
+                                          else
+                                            problems.emplace(name, tables.error().text);
+                                        });
+    EXPECT_TRUE(read.whole);
+    return read.folders;
   }
   const Cell& cell(const std::string& file, std::size_t row, std::size_t column) {
     return sheets.at(file).front().at(row, column);
@@ -213,14 +216,13 @@ TEST_F(OpenFolder, DamagedFilesAreToldWithTheReason) {
   put(at("letter.docx"), whole);
   fs::create_directory(at("spring"));
   ASSERT_EQ(mkfifo(at("pipe.ods").c_str(), 0600), 0);
-  open();
+  EXPECT_EQ(open(), 1U) << "the folder inside";
   EXPECT_THAT(sheets, UnorderedElementsAre(Key("whole.ods")));
   EXPECT_THAT(problems["empty.ods"], HasSubstr("no bytes"));
   EXPECT_THAT(problems["cut.ods"], HasSubstr("cut short"));
   EXPECT_THAT(problems["scribbled.ods"], HasSubstr("damaged"));
   EXPECT_THAT(problems["page.xlsx"], HasSubstr("a web page"));
   EXPECT_THAT(problems["letter.docx"], HasSubstr("no workbook"));
-  EXPECT_THAT(problems["spring"], HasSubstr("folder"));
   EXPECT_THAT(problems["pipe.ods"], HasSubstr("no file"));
 }
 
@@ -249,6 +251,27 @@ TEST_F(OpenFolder, ThousandsOfFilesAreToldOneByOne) {
   open();
   EXPECT_EQ(problems.size(), static_cast<std::size_t>(many));
   EXPECT_EQ(cell("form.csv", 1, 0), Cell::of_text("B01"));
+}
+
+TEST_F(OpenFolder, MoreWorkbooksThanAnySeasonSendsAreRefusedBeforeOneIsOpened) {
+  for (std::size_t i = 0; i < addin::mostFiles; ++i)
+    put(at("form" + std::to_string(i) + ".csv"), "");
+  put(at("photo.jpg"), "\xFF\xD8\xFF");
+  open();
+  EXPECT_EQ(problems.size(), addin::mostFiles + 1) << "as many as that are told one by one";
+  put(at("one more.XLSX"), "");
+  std::size_t opened = 0;
+  const auto refused = [&] {
+    try {
+      addin::openFolder(office().context(), folder.path(), {}, [&](const auto&, auto) { ++opened; });
+    } catch (const css::uno::RuntimeException& problem) {
+      return addin::fromOffice(problem.Message);
+    }
+    return std::string("nothing was refused");
+  };
+  EXPECT_THAT(refused(), AllOf(HasSubstr("holds 5001 workbooks and tables"), HasSubstr("5000 are the most"),
+                               HasSubstr("nothing was read")));
+  EXPECT_EQ(opened, 0U);
 }
 
 TEST_F(OpenFolder, AFolderIsNamedByPathOrByAddress) {

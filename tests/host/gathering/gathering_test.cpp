@@ -198,9 +198,28 @@ TEST_F(Gathering, FilesThatCannotBeReadAreListedWithTheReason) {
   EXPECT_THAT(told.dump(), Not(HasSubstr("photo.jpg")));
 }
 
+TEST_F(Gathering, FoldersInsideAreToldAndNotRead) {
+  std::filesystem::create_directory(folder.path() / "last year");
+  std::ofstream(folder.path() / "last year" / "old.csv") << "Pool,Date,Depth\nB01,2026-06-01,12\n";
+  EXPECT_THAT(refusal([&] { gather(); }), ::testing::AllOf(HasSubstr("holds no workbook"),
+                                                           HasSubstr("1 folder inside it was not opened")));
+  std::filesystem::copy(folder.path() / "last year" / "old.csv", folder.path() / "new.csv");
+  std::filesystem::create_directory(folder.path() / "pictures");
+  const auto told = gather();
+  EXPECT_EQ(told["added"]["visits"], 1);
+  EXPECT_THAT(told["remarks"].dump(), HasSubstr("2 folders inside it were not opened"));
+}
+
 TEST_F(Gathering, RefusesInWordsAndChangesNothing) {
   const std::string before = snapshot(document, "");
   EXPECT_THAT(refusal([&] { gather(); }), HasSubstr("holds no workbook"));
+  {
+    const driver::TemporaryFolder full("wetspell-test-");
+    for (int i = 0; i <= 5000; ++i)
+      std::ofstream(full.path() / ("form" + std::to_string(i) + ".csv"));
+    EXPECT_THAT(refusal([&] { desk.call("gather", {any(full.path().string())}); }),
+                HasSubstr("5000 are the most that are read at once; nothing was read"));
+  }
   EXPECT_THAT(refusal([&] { desk.call("gather", {any("/no/such/folder")}); }), HasSubstr("/no/such/folder"));
   send("ada.ods", visits({{"B01", "2026-06-01", "KLUG", "standing water", "12", ""}}));
   protect(document, "Visits");
