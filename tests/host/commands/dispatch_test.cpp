@@ -12,6 +12,7 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XSheetCellRange.hpp>
+#include <com/sun/star/ucb/SimpleFileAccess.hpp>
 #include <com/sun/star/util/URLTransformer.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <gmock/gmock.h>
@@ -229,6 +230,26 @@ TEST_F(Entries, OfTheToolbarAreCommands) {
   const Reference<css::container::XNameAccess> state(
       states->getByName("private:resource/toolbar/addon_org.wetspell.toolbar"), UNO_QUERY_THROW);
   EXPECT_EQ(propertyText(state, "UIName"), "Wetspell");
+}
+
+TEST_F(Entries, HaveAPictureInBothSizes) {
+  const auto images = configuration("/org.openoffice.Office.Addons/AddonUI/Images");
+  std::set<std::string> pictured;
+  const auto files = css::ucb::SimpleFileAccess::create(office().context());
+  for (const rtl::OUString& name : images->getElementNames()) {
+    if (!fromOffice(name).starts_with("org.wetspell."))
+      continue;
+    const Reference<css::container::XNameAccess> image(images->getByName(name), UNO_QUERY_THROW);
+    const Reference<css::container::XNameAccess> of(image->getByName("UserDefinedImages"), UNO_QUERY_THROW);
+    pictured.insert(propertyText(image, "URL"));
+    for (const char* size : {"ImageSmallURL", "ImageBigURL"})
+      EXPECT_TRUE(files->exists(toOffice(propertyText(of, size)))) << propertyText(of, size);
+  }
+  const Reference<css::container::XNameAccess> menu(
+      configuration("/org.openoffice.Office.Addons/AddonUI/OfficeMenuBar/org.wetspell.menu"));
+  for (const auto& [url, title] :
+       entries(Reference<css::container::XNameAccess>(menu->getByName("Submenu"), UNO_QUERY_THROW)))
+    EXPECT_TRUE(pictured.contains(url)) << title;
 }
 
 TEST_F(Entries, OtherAddressesAreNotTaken) {
