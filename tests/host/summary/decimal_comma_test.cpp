@@ -42,7 +42,7 @@ TEST_F(DecimalComma, NumbersOfTheSummaryLookAsTypedOnesDo) {
     std::size_t decimals = 0;
     for (std::size_t row = 0; row < lines.size(); ++row)
       for (std::size_t column = 0; column < lines[row].size(); ++column) {
-        if (lines[row][column].kind != CellKind::number)
+        if (lines[row][column].kind() != CellKind::number)
           continue;
         const std::string cell = address(sheet, {row, column});
         const std::string shown = there.read(cell).text;
