@@ -183,7 +183,8 @@ private:
     in_parts(parts.size(), [&](std::size_t part) {
       Block looked; // what these rows say
       looked.filled.resize(block.grid.columns());
-      for (std::size_t row = part * rows / parts.size(); row < (part + 1) * rows / parts.size(); ++row)
+      const auto [first, end] = range_of(part, parts.size(), rows);
+      for (std::size_t row = first; row < end; ++row)
         look_at(block.first_data + row, block.grid, uses, looked);
       parts[part] = std::move(looked);
     });

@@ -213,7 +213,8 @@ void read_records(const std::vector<Mapped>& tables, std::uint32_t index, TidyTa
   std::vector<Tidy> parts(parts_of(rows.size(), least));
   in_parts(parts.size(), [&](std::size_t part) {
     RowReader own(tables, parts[part]);
-    for (std::size_t i = part * rows.size() / parts.size(); i < (part + 1) * rows.size() / parts.size(); ++i)
+    const auto [first, end] = range_of(part, parts.size(), rows.size());
+    for (std::size_t i = first; i < end; ++i)
       read(rows[i], own);
   });
   for (Tidy& part : parts)

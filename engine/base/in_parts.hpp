@@ -15,6 +15,15 @@ inline std::size_t parts_of(std::size_t count, std::size_t least) {
   return std::clamp<std::size_t>(count / least, 1, processors);
 }
 
+/// From first up to, not including, end.
+struct Range {
+  std::size_t first, end;
+};
+/// What belongs to a part of a loop over `count`.
+inline Range range_of(std::size_t part, std::size_t parts, std::size_t count) {
+  return {part * count / parts, (part + 1) * count / parts};
+}
+
 /// Calls work(part) for 0 to parts - 1, the first of them on the calling thread, and waits for all. What one
 /// throws is thrown again here.
 template <class Work> void in_parts(std::size_t parts, const Work& work) {
@@ -24,12 +33,6 @@ template <class Work> void in_parts(std::size_t parts, const Work& work) {
   work(std::size_t{0});
   for (std::future<void>& other : others)
     other.get();
-}
-
-/// Calls work(first, end) for the parts of [0, count).
-template <class Work> void in_ranges(std::size_t count, std::size_t least, const Work& work) {
-  const std::size_t parts = parts_of(count, least);
-  in_parts(parts, [&](std::size_t part) { work(part * count / parts, (part + 1) * count / parts); });
 }
 
 } // namespace wetspell

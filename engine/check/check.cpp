@@ -24,7 +24,8 @@ template <class Function> struct Ready {
 };
 
 /// What the rules of a list said of some rows, before it is settled which doubts are already explained.
-struct Said {
+class Said {
+public:
   struct Failure {
     std::size_t rule;
     RecordAt at;
@@ -37,14 +38,20 @@ struct Said {
 
   template <class Function, class Call>
   void ask(const std::vector<Ready<Function>>& list, const RecordAt& at, const Call& call) {
-    for (std::size_t i = 0; i < list.size(); ++i) {
-      const Outcome outcome = call(list[i].look, doubts);
-      ++counts[i][static_cast<std::size_t>(outcome)];
-      if (outcome == Outcome::fails) {
-        failures.push_back({list[i].rule, at, std::move(doubts)});
-        doubts.clear();
-      }
+    Counts* counted = counts.data();
+    for (const Ready<Function>& one : list) {
+      const Outcome outcome = call(one.look, doubts);
+      ++(*counted++)[static_cast<std::size_t>(outcome)];
+      if (outcome == Outcome::fails)
+        keep(one.rule, at);
     }
+  }
+
+private:
+  // Apart, so that the loop over rules that hold stays small.
+  [[gnu::noinline]] void keep(std::size_t rule, const RecordAt& at) {
+    failures.push_back({rule, at, std::move(doubts)});
+    doubts.clear();
   }
 };
 
@@ -127,7 +134,8 @@ private:
       in_parts(parts.size(), [&](std::size_t part) {
         Said said; // not among its neighbours: processors would wait for each other
         said.counts.resize(list.size());
-        for (std::size_t i = part * rows / parts.size(); i < (part + 1) * rows / parts.size(); ++i)
+        const auto [first, end] = range_of(part, parts.size(), rows);
+        for (std::size_t i = first; i < end; ++i)
           look(from + i, said);
         parts[part] = std::move(said);
       });

@@ -101,9 +101,6 @@ struct SeasonView {
   [[nodiscard]] const Visit* after(const Visit& visit) const;
   [[nodiscard]] const DerivedVisit& derived_of(const Visit& visit) const { return derived[index(visit)]; }
   [[nodiscard]] Signs signs_of(const Visit& visit) const { return signs[index(visit)]; }
-
-private:
-  void look_at_visits();
 };
 
 // A rule's function returns what it found; when that is `fails` it has added at least one Doubt.

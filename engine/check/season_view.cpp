@@ -1,6 +1,5 @@
 #include "check/rule.hpp"
 
-#include "base/in_parts.hpp"
 #include "season/words.hpp"
 
 #include <algorithm>
@@ -105,11 +104,16 @@ template <class Records> std::vector<std::uint32_t> twins(const Records& records
 
 SeasonView::SeasonView(const Season& s) : season(s), span(season_span(s)) {
   std::vector<Timed> by_pool, by_person, life;
-  look_at_visits();
+  derived.reserve(s.visits.size());
+  signs.reserve(s.visits.size());
+  compared.reserve(s.visits.size());
   by_pool.reserve(s.visits.size());
   by_person.reserve(s.visits.size());
   for (std::uint32_t i = 0; i < s.visits.size(); ++i) {
     const Visit& v = s.visits[i];
+    derived.push_back(derive(s, v));
+    signs.push_back(signs_of_readings(s, v));
+    compared.push_back(compared_of(v, derived.back()));
     if (!v.date.has_value())
       continue;
     const double start = v.start.has_value() ? v.start.si : 0;
@@ -139,22 +143,6 @@ SeasonView::SeasonView(const Season& s) : season(s), span(season_span(s)) {
   for (const auto& visits : pool_visits)
     for (std::uint32_t i = 0; i < visits.size(); ++i)
       place_in_pool[visits[i]] = i;
-}
-
-void SeasonView::look_at_visits() {
-  constexpr std::size_t least = 20'000;
-  const std::size_t visits = season.visits.size();
-  derived.resize(visits);
-  signs.resize(visits);
-  compared.resize(visits);
-  in_ranges(visits, least, [&](std::size_t first, std::size_t end) {
-    for (std::size_t i = first; i < end; ++i) {
-      const Visit& v = season.visits[i];
-      derived[i] = derive(season, v);
-      signs[i] = signs_of_readings(season, v);
-      compared[i] = compared_of(v, derived[i]);
-    }
-  });
 }
 
 const Visit* SeasonView::before(const Visit& visit) const {

@@ -51,14 +51,19 @@ void read_rows(const Season& season, TableKind kind, const Lookups& lookups, std
   if (!season.where(kind).found())
     return;
   const auto rows = typed_rows(season, kind);
-  records.resize(rows.size());
   constexpr std::size_t least = 20'000;
-  in_ranges(rows.size(), least, [&](std::size_t first, std::size_t end) {
+  std::vector<std::vector<Record>> parts(parts_of(rows.size(), least));
+  in_parts(parts.size(), [&](std::size_t part) {
     Lookups own = lookups; // they keep what they have looked up
     const auto readers = column_readers(season, kind, own);
+    const auto [first, end] = range_of(part, parts.size(), rows.size());
+    parts[part].reserve(part == 0 ? rows.size() : end - first); // the first takes in the others
     for (std::size_t i = first; i < end; ++i)
-      read_row(*season.where(kind).table, rows[i], readers, records[i]);
+      read_row(*season.where(kind).table, rows[i], readers, parts[part].emplace_back());
   });
+  records = std::move(parts.front());
+  for (std::size_t part = 1; part < parts.size(); ++part)
+    std::move(parts[part].begin(), parts[part].end(), std::back_inserter(records));
 }
 
 } // namespace wetspell
