@@ -17,7 +17,7 @@ namespace wetspell::workbook {
 inline constexpr std::string_view questions_sheet_name = "Questions";
 struct QuestionColumns {
   std::string_view key = "Key", pool = "Pool", date = "Date", what = "What", written = "Written",
-                   doubt = "Doubt", ask = "What to answer", answer = "Answer";
+                   doubt = "Doubt", question = "Question", answer = "Answer";
 };
 inline constexpr QuestionColumns question_columns;
 

@@ -28,7 +28,7 @@ Sheet questions_sheet(const HandoutPlan& plan) {
   bands.cells.push_back(text_cell(Look::band_typed, "YOU TYPE"));
   SheetRow heads{0.9, {}, 1};
   const QuestionColumns& c = question_columns;
-  for (const std::string_view heading : {c.key, c.pool, c.date, c.what, c.written, c.doubt, c.ask})
+  for (const std::string_view heading : {c.key, c.pool, c.date, c.what, c.written, c.doubt, c.question})
     heads.cells.push_back(text_cell(Look::head_derived, std::string(heading)));
   heads.cells.push_back(text_cell(Look::head_typed, std::string(c.answer)));
   sheet.rows = {title, bands, heads};
@@ -36,7 +36,7 @@ Sheet questions_sheet(const HandoutPlan& plan) {
     SheetRow row;
     for (const std::string& text : {question.key, question.pool, question.day, question.what,
                                     question.written.empty() ? std::string("(blank)") : question.written,
-                                    question.doubt, question.advice})
+                                    question.doubt, question.asked})
       row.cells.push_back(text_cell(Look::fixed_text, text));
     SheetCell answer = text_cell(Look::typed_wrapped, {});
     answer.entry = "entry-answer";

@@ -91,6 +91,7 @@ RuleSpec depth_unlike_others() {
           "The water of a pool rises and falls with that of the other pools in the same days",
           "Ask whether the depth was taken at the deepest point, in which unit, and whether the pool was let "
           "out.",
+          "Was the depth taken at the deepest point, in which unit, and had the pool been let out or dammed?",
           "judgement: rain and drying reach all pools of a region; how far is far follows the season's own "
           "spread "
           "(median and median absolute deviation)",
@@ -110,6 +111,7 @@ RuleSpec fill_unlike_others() {
           Scope::season,
           "Pools fill and empty together in the same days",
           "Ask what the per cent was judged against: the basin's highest mark, or the last visit.",
+          "What was it judged against: the basin's highest mark, or the last visit?",
           "judgement: rain and drying reach all pools of a region; how far is far follows the season's own "
           "spread "
           "(median and median absolute deviation)",
@@ -139,6 +141,7 @@ RuleSpec temperature_unlike_others() {
           Scope::season,
           "The water of a pool is about as warm as that of the other pools in the same days",
           "Ask for the unit of the thermometer and where in the water it was held.",
+          "In which unit does the thermometer read, and where in the water was it held?",
           "judgement: the weather of a day reaches all pools of a region; how far is far follows the "
           "season's own "
           "spread (median and median absolute deviation)",

@@ -61,6 +61,7 @@ RuleSpec calibration_unreadable() {
           Scope::reading,
           "The taped course and the counts over it are numbers over 0",
           "Look at the person's calibration sheet and write the number alone.",
+          "How long was the taped course, and what was counted on each walk?",
           "common practice, no source",
           {Field::person_course},
           &walks_readable};
@@ -100,6 +101,7 @@ RuleSpec half_a_calibration() {
           Scope::visit,
           "A taped course and the counts over it stand together",
           "Ask for what is missing; without it this person's paces are no length.",
+          "How long was the taped course, and what was counted on each walk?",
           "common practice, no source",
           {Field::person_course, Field::person_run_1},
           &course_and_runs};
@@ -144,6 +146,7 @@ RuleSpec counted_the_other_way() {
       Scope::visit,
       "A person's counts over the course are in the way of counting that is written beside them",
       "Ask whether every step or every second step was counted on the course.",
+      "Was every step counted on the course, or every second step?",
       "a pace is two steps, charted from 2.59 to 6.60 ft: University of Kentucky Extension FOR-47; natural "
       "steps are 2.5 to 3 ft: Field Surveying MAGM 230",
       {Field::person_counts, Field::person_course, Field::person_run_1},
@@ -177,6 +180,7 @@ RuleSpec pace_beyond_people() {
       Scope::visit,
       "A pace is as long as two steps of a person",
       "Ask for the length of the course, its unit, and the counts.",
+      "How long was the taped course, in which unit, and what was counted on each walk?",
       "judgement: natural steps are 2.5 to 3 ft (Field Surveying MAGM 230); half a foot is left either way",
       {Field::person_course, Field::person_run_1},
       &pace_plausible};
@@ -225,6 +229,7 @@ RuleSpec uneven_runs() {
           Scope::visit,
           "A person's counts over one course agree with each other",
           "Ask for another walk or two over the course.",
+          "Could you walk the course once or twice more, and count again?",
           "judgement: 1 in 100 is attainable on flat ground (University of Washington FE 345); counting in "
           "halves "
           "on a short course alone gives 2 to 3 per cent",
@@ -258,6 +263,7 @@ RuleSpec way_of_counting_missing() {
           Scope::visit,
           "Whoever walked a course says whether paces or steps were counted",
           "Ask whether every step or every second step was counted.",
+          "Was every step counted, or every second step?",
           "common practice, no source",
           {Field::person_run_1, Field::person_counts},
           &way_given};

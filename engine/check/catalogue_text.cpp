@@ -43,10 +43,10 @@ std::string rules_markdown() {
     if (last == nullptr || last->family != rule.family)
       page += fmt::format("\n## {}\n", capital(name(rule.family)));
     last = &rule;
-    page += fmt::format(
-        "\n### {}\n\n{}.\n\n- Level: {}. Looks at: {}.\n- What to do: {}\n- Needs: {}.\n- Source: {}.\n",
-        rule.name, rule.expectation, name(rule.level), name(rule.scope), rule.advice, columns(rule),
-        rule.source);
+    page += fmt::format("\n### {}\n\n{}.\n\n- Level: {}. Looks at: {}.\n- What to do: {}\n- Question to "
+                        "whoever was there: {}\n- Needs: {}.\n- Source: {}.\n",
+                        rule.name, rule.expectation, name(rule.level), name(rule.scope), rule.advice,
+                        rule.question, columns(rule), rule.source);
   }
   return page;
 }

@@ -263,6 +263,7 @@ private:
     finding.key = fingerprint(season_, rule, at, doubt);
     finding.message = std::move(doubt.message);
     finding.advice = doubt.advice.empty() ? std::string(rule.advice) : std::move(doubt.advice);
+    finding.question = std::move(doubt.question);
     for (const Proposal& proposal : doubt.proposals)
       if (const auto where = holder(season_, at, proposal.field); where && season_.has(proposal.field))
         finding.changes.push_back({place_of(*where, proposal.field), proposal.content});

@@ -27,7 +27,8 @@ struct Finding {
   Place place;              ///< the cell to look at
   std::string value;        ///< what stands there, as typed
   std::string message;
-  std::string advice;
+  std::string advice;          ///< to the coordinator
+  std::string question;        ///< where the rule's own would say too little; empty: it does not
   std::vector<Change> changes; ///< the proposed replacement, cell by cell; empty: none
   std::string key;    ///< same rule, record and values behind it: same key; anything else: another one
   std::string answer; ///< given in an earlier run to the same values; empty: none
@@ -36,6 +37,8 @@ struct Finding {
       false; ///< answered `right as it is`: "corrected" with the same values behind it is not yet so
 
   [[nodiscard]] bool open() const { return !settled; }
+  /// The question to whoever was there.
+  [[nodiscard]] std::string_view asked() const { return question.empty() ? rule->question : question; }
 };
 
 struct Tally {

@@ -111,6 +111,7 @@ std::vector<RuleSpec> clock_rules() {
        Scope::reading,
        "Start and end can be read as times of day",
        "Write the time as 9:40 or 2:15 pm.",
+       "At what time was it, in the morning or in the afternoon?",
        "common practice, no source",
        {Field::visit_start},
        clock_not_read},
@@ -120,6 +121,8 @@ std::vector<RuleSpec> clock_rules() {
        Scope::visit,
        "A visit ends after it starts",
        "Check both times on the field sheet; write the afternoon as 2:15 pm or 14:15.",
+       "When did the visit begin and when did it end? Please say of both whether it was morning or "
+       "afternoon.",
        "common practice, no source",
        {Field::visit_start, Field::visit_end},
        end_before_start},
@@ -129,6 +132,7 @@ std::vector<RuleSpec> clock_rules() {
        Scope::visit,
        "A visit lasts long enough to be made",
        "Ask how long the visit was; leave the end blank if nobody knows.",
+       "When did the visit begin and when did it end?",
        "judgement: three temperatures alone take two minutes each",
        {Field::visit_start, Field::visit_end},
        visit_too_short},
@@ -138,6 +142,8 @@ std::vector<RuleSpec> clock_rules() {
        Scope::visit,
        "A visit lasts hours, not a day",
        "Ask how long the visit was; a morning may have been written for an afternoon.",
+       "When did the visit begin and when did it end? Please say of both whether it was morning or "
+       "afternoon.",
        "judgement: the longest usual visit stands in the table of limits",
        {Field::visit_start, Field::visit_end},
        visit_too_long},

@@ -54,6 +54,7 @@ RuleSpec count_unreadable() {
           Scope::reading,
           "A count is a whole number, 0 or more",
           "Look on the field sheet and write the number alone; words belong into the notes.",
+          "How many were there, as one whole number?",
           "common practice, no source",
           {Field::life_by_first},
           &counts_whole};
@@ -84,6 +85,7 @@ RuleSpec both_over_either() {
           Scope::visit,
           "What both saw is not more than either of them counted",
           "Ask for the three counts; what both saw is part of each person's count.",
+          "How many did each of you count, and how many of these did both see?",
           "common practice, no source",
           {Field::life_by_first, Field::life_by_both},
           &both_within_each};
@@ -113,6 +115,7 @@ RuleSpec second_count_of_nobody() {
           Scope::visit,
           "A second count names the second person",
           "Ask who counted for themselves beside the first person.",
+          "Who made the second count?",
           "common practice, no source",
           {Field::life_by_second, Field::life_second_person},
           &second_person_named};
@@ -141,6 +144,7 @@ RuleSpec both_without_each() {
           Scope::visit,
           "What both saw stands beside what each of them counted",
           "Ask for each person's own count; without both counts the number missed cannot be worked out.",
+          "How many did each of you count?",
           "common practice, no source",
           {Field::life_by_first, Field::life_by_second, Field::life_by_both},
           &both_need_two};
@@ -174,6 +178,7 @@ RuleSpec two_counts_apart() {
           Scope::visit,
           "Two people's counts of the same animals agree roughly",
           "Ask whether both searched the whole pool, and for a recount of the egg masses.",
+          "Was the whole pool searched by both, and could the egg masses be counted once more?",
           "judgement: twice the 12 per cent between two people in Crouch and Paton 2000, Wildlife Society "
           "Bulletin 28:895-901",
           {Field::life_by_first, Field::life_by_second},
@@ -221,6 +226,7 @@ RuleSpec count_beyond_most() {
           Scope::visit,
           "A count is not above the most that the species reaches in one pool",
           "Ask whether egg masses were counted, not eggs, and how.",
+          "What was counted, masses or single eggs or animals, and how?",
           "Dryad 0cfxpnw3r: 0 to 1,113 egg masses of wood frogs in 64 wetlands over 21 years; the table of "
           "species "
           "goes before it",

@@ -52,6 +52,7 @@ RuleSpec same_person_twice() {
           Scope::visit,
           "The second person of a count is another than the first",
           "Ask who counted with the first person; leave the cell blank when nobody did.",
+          "Who was the second to count, if anybody was?",
           "common practice, no source",
           {Field::life_person, Field::life_second_person},
           &second_is_another};
@@ -87,6 +88,7 @@ RuleSpec species_unknown() {
           Scope::visit,
           "A count names a species of the table of species",
           "Correct the name, or add the species to its table.",
+          "Which animal is meant? Another name for it helps.",
           "common practice, no source",
           {Field::life_species},
           &species_known};
@@ -114,6 +116,7 @@ RuleSpec species_missing() {
           Scope::visit,
           "A count says of which species it is",
           "Look on the field sheet and choose the species.",
+          "Which animal was it?",
           "common practice, no source",
           {Field::life_species, Field::life_by_first},
           &species_given};
@@ -151,6 +154,7 @@ RuleSpec form_unclear() {
           Scope::reading,
           "A count says whether egg masses, larvae, juveniles, adults or signs were counted",
           "Choose the form; write one row for each form that was seen.",
+          "Were these egg masses, larvae, juveniles, adults or signs?",
           "common practice, no source",
           {Field::life_seen_as},
           &form_given};

@@ -63,6 +63,7 @@ RuleSpec eggs_without_water() {
           Scope::season,
           "Egg masses and larvae are seen where there is standing water",
           "Ask whether the masses lay dry, and write it into the notes; otherwise correct the water.",
+          "Did they lie dry, or was there water after all?",
           "common practice, no source",
           {Field::life_seen_as, Field::life_by_first, Field::visit_water},
           &eggs_in_water};
@@ -107,6 +108,7 @@ RuleSpec out_of_its_season() {
           Scope::visit,
           "A species is seen in a form at the time of year at which it has that form",
           "Ask for the day and for a photograph; the species or the form may be another.",
+          "Is the day right, and is there a photograph? It may have been another animal or another form.",
           "common practice, no source",
           {Field::life_species, Field::life_date, Field::life_by_first},
           &in_its_season};
@@ -136,6 +138,7 @@ RuleSpec counted_twice() {
           Scope::pool_over_time,
           "A pool has one row for each species and form on one day",
           "Write the counts of two people into one row; leave only one of two equal rows.",
+          "Are these two counts, or one that was written down twice?",
           "common practice, no source",
           {Field::life_pool, Field::life_date, Field::life_species, Field::life_seen_as},
           &counted_once};
@@ -243,6 +246,7 @@ RuleSpec nought_too_many() {
           Scope::pool_over_time,
           "A count does not stand tenfold between the counts before and after it",
           "Look at the field sheet for the number of digits.",
+          "How many were there, and is the last nought right?",
           "judgement: a tenth of it fits the pool's other counts of the same kind",
           count_needs(),
           &nought_like_others};
@@ -255,6 +259,7 @@ RuleSpec count_leaps() {
           Scope::pool_over_time,
           "Egg masses do not multiply between two counts of a pool",
           "Ask both people whether they searched the same parts of the pool.",
+          "Which parts of the pool were searched at each of the two counts?",
           "judgement: laying lasts days; a count doubles between visits, rarely more",
           count_needs(),
           &count_steady<true>};
@@ -267,6 +272,7 @@ RuleSpec count_shrinks() {
           Scope::pool_over_time,
           "Egg masses do not vanish between two counts within three weeks",
           "Ask whether the whole pool was searched, or whether the masses had hatched or frozen.",
+          "Was the whole pool searched, or had the masses hatched or frozen?",
           "judgement: masses stay in sight until they hatch; what is left of many is seldom a few",
           count_needs(),
           &count_steady<false>};

@@ -48,6 +48,7 @@ RuleSpec paces_by_tape() {
           Scope::visit,
           "A size that stands in paces or steps was paced",
           "Ask which is right, the count or the tool.",
+          "Was it taped, paced or judged by eye?",
           "common practice, no source",
           {Field::visit_length, Field::visit_size_tool},
           &tool_fits_counts};
@@ -82,6 +83,7 @@ RuleSpec paces_without_calibration() {
           Scope::visit,
           "Whoever paces a pool has walked a taped course before",
           "Ask for two walks over a taped course of about 100 ft, and write the counts beside the person.",
+          "Could you walk a taped course of about 100 ft (30 m) twice, and send its length and both counts?",
           "common practice, no source",
           {Field::visit_length, Field::person_code},
           &pacer_has_calibration};
@@ -126,6 +128,7 @@ RuleSpec paced_by_someone_else() {
           Scope::visit,
           "Whoever paced a pool was at the visit",
           "Ask who walked; paces count with the calibration of whoever walked them.",
+          "Who walked the paces?",
           "common practice, no source",
           {Field::visit_paced_by, Field::visit_person},
           &pacer_was_there};
@@ -155,6 +158,7 @@ RuleSpec paces_of_nobody() {
           Scope::visit,
           "Paces name the person who walked them",
           "Write who walked; the length follows from that person's calibration.",
+          "Who walked the paces?",
           "common practice, no source",
           {Field::visit_length, Field::visit_paced_by},
           &pacer_said};
@@ -213,6 +217,7 @@ RuleSpec tape_against_paces() {
           Scope::pool_over_time,
           "A pool that is taped once and paced soon after at the same depth has the same size",
           "Ask both people how they measured; the tape counts until then.",
+          "How was it measured, and from where to where?",
           "judgement: pacing in woods errs by 2 to 5 per cent; brush and soft ground double it",
           {Field::visit_length, Field::visit_size_tool, Field::visit_depth},
           &tape_and_paces_agree};

@@ -116,35 +116,43 @@ constexpr std::string_view slips = "judgement: a slip is named only when it alon
 
 std::vector<RuleSpec> reading_rules() {
   const auto rule = [](std::string_view name, Level level, std::string_view expectation,
-                       std::string_view advice, std::string_view source, VisitRule look) {
-    return RuleSpec{name,   Family::temperature,          level, Scope::reading, expectation, advice,
-                    source, {Field::visit_temperature_1}, look};
+                       std::string_view advice, std::string_view question, std::string_view source,
+                       VisitRule look) {
+    return RuleSpec{
+        name,   Family::temperature,          level, Scope::reading, expectation, advice, question,
+        source, {Field::visit_temperature_1}, look};
   };
   return {
       rule("temperature-not-read", Level::fix, "A temperature can be read as a number",
-           "Correct the reading from the field sheet; write \"not measured\" when there is none.", practice,
+           "Correct the reading from the field sheet; write \"not measured\" when there is none.",
+           "What did the thermometer read? If it was not read, please say so.", practice,
            temperature_not_read),
       rule("not-one-temperature", Level::ask, "A temperature is one number",
-           "Ask for the reading itself; leave the cell blank when it was not noted.", practice,
-           not_one_temperature),
+           "Ask for the reading itself; leave the cell blank when it was not noted.",
+           "Which one number did the thermometer read?", practice, not_one_temperature),
       rule("celsius-as-fahrenheit", Level::fix, "A reading in Fahrenheit is not a number of degrees Celsius",
-           "Write the reading with its unit, or ask which thermometer was used.", slips,
+           "Write the reading with its unit, or ask which thermometer was used.",
+           "Was the thermometer read in °F or in °C, and what did it read?", slips,
            slipped<TemperatureSlip::celsius_as_fahrenheit>),
       rule("fahrenheit-as-celsius", Level::fix, "A reading in Celsius is not a number of degrees Fahrenheit",
-           "Write the reading with its unit, or ask which thermometer was used.", slips,
+           "Write the reading with its unit, or ask which thermometer was used.",
+           "Was the thermometer read in °C or in °F, and what did it read?", slips,
            slipped<TemperatureSlip::fahrenheit_as_celsius>),
       rule("temperature-decimal-slipped", Level::fix,
            "The decimal point of a temperature stands in its place",
-           "Compare with the field sheet, and move the decimal point.", slips,
+           "Compare with the field sheet, and move the decimal point.",
+           "What did the thermometer read, and where does the decimal point belong?", slips,
            slipped<TemperatureSlip::decimal>),
       rule("not-liquid-water", Level::fix, "Water is neither far below freezing nor hot",
-           "Correct the reading from the field sheet.",
+           "Correct the reading from the field sheet.", "What did the thermometer read, and in which unit?",
            "USGS National Field Manual 6.1.3.B, scope of the method", not_liquid_water),
       rule("colder-than-water", Level::ask, "Liquid water is not colder than freezing",
            "Ask whether the thermometer was in the water, and what it shows in melting ice.",
+           "Was the thermometer in the water, and what does it read in a glass of melting ice?",
            "judgement: half a degree is left for the thermometer", unusual_water<-1>),
       rule("warmer-than-usual", Level::ask, "A pool is not warmer than shaded water usually gets",
            "Ask whether the thermometer lay in the sun or in very shallow water.",
+           "Did the thermometer lie in the sun, or in very shallow water?",
            "judgement: shaded pools in spring and summer stay well below", unusual_water<1>),
   };
 }

@@ -133,29 +133,34 @@ Outcome mean_without_readings(const SeasonView&, const Visit& visit, Doubts& dou
 
 std::vector<RuleSpec> readings_rules() {
   const auto rule = [](std::string_view name, Level level, std::string_view expectation,
-                       std::string_view advice, std::string_view source, std::vector<Field> needs,
-                       VisitRule look) {
-    return RuleSpec{name,   Family::temperature, level, Scope::visit, expectation, advice,
+                       std::string_view advice, std::string_view question, std::string_view source,
+                       std::vector<Field> needs, VisitRule look) {
+    return RuleSpec{name,   Family::temperature, level, Scope::visit, expectation, advice, question,
                     source, std::move(needs),    look};
   };
   return {
       rule("one-reading-odd", Level::ask, "None of three readings lies far from the other two",
            "Ask for the reading; compare with the field sheet.",
+           "What did the thermometer read at that spot?",
            "judgement: readings in one pool commonly differ by a degree or two Fahrenheit", three_fields(),
            odd_reading),
       rule("readings-far-apart", Level::ask, "The readings of one visit lie near each other",
            "Ask whether all readings were taken in the water, at the same depth.",
+           "Were all readings taken in the water, at the same depth?",
            "judgement: readings in one pool commonly differ by a degree or two Fahrenheit",
            {Field::visit_temperature_1, Field::visit_temperature_2}, wide_spread),
       rule("mean-is-not-the-mean", Level::fix, "A mean that is noted is the mean of the readings",
            "Correct the mean, or clear it: it is worked out from the readings.",
+           "Which is right, the readings or the mean?",
            "arithmetic; the rounding allowed stands in the table of limits",
            {Field::visit_temperature_1, Field::visit_temperature_mean}, mean_is_not_the_mean),
       rule("readings-missing", Level::note, "Three temperatures are read at each visit",
-           "Ask whether the other readings are on the field sheet.", "common practice, no source",
+           "Ask whether the other readings are on the field sheet.",
+           "What were the other readings? If there were none, please say so.", "common practice, no source",
            three_fields(), readings_missing),
       rule("mean-without-readings", Level::note, "A mean stands beside its readings",
-           "Ask for the readings: without them the mean cannot be checked.", "common practice, no source",
+           "Ask for the readings: without them the mean cannot be checked.",
+           "What were the readings of which this is the mean?", "common practice, no source",
            {Field::visit_temperature_1, Field::visit_temperature_mean}, mean_without_readings),
   };
 }

@@ -59,6 +59,7 @@ struct Doubt {
   std::vector<Proposal> proposals;        ///< what could be written instead; empty: nothing can be worked out
   std::vector<Field> behind;              ///< further fields of the row whose values the doubt rests on
   std::optional<std::uint32_t> other_row; ///< the earlier visit (or twin row) it is compared with
+  std::string question = {};              ///< to whoever was there; empty: the rule's own question
 };
 
 using Doubts = std::vector<Doubt>;
@@ -146,9 +147,10 @@ struct RuleSpec {
   Level level;
   Scope scope;
   std::string_view expectation; ///< "A pool without standing water has no depth"
-  std::string_view advice;      ///< "Ask whether the water or the depth was written in the wrong row"
-  std::string_view source;      ///< published source, or "common practice, no source"
-  std::vector<Field> needs;     ///< columns without which it cannot run
+  std::string_view advice;   ///< to the coordinator: "Ask whether the water or the depth was written in ..."
+  std::string_view question; ///< to whoever was there: "Was there water in the pool?"
+  std::string_view source;   ///< published source, or "common practice, no source"
+  std::vector<Field> needs;  ///< columns without which it cannot run
   RuleFunction look;
 };
 

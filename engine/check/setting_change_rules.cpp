@@ -40,6 +40,7 @@ RuleSpec inlet_comes_and_goes() {
           Scope::pool_over_time,
           "A pool has an inlet channel at all visits or at none, dry or flowing",
           "Ask both visitors; a channel without water is a dry channel, not none.",
+          "Is there a channel by which water comes in, even if it is dry at times?",
           "common practice, no source",
           {Field::visit_pool, Field::visit_date, Field::visit_inlet},
           &channel_stays<Field::visit_inlet, &Visit::inlet>};
@@ -52,6 +53,7 @@ RuleSpec outlet_comes_and_goes() {
           Scope::pool_over_time,
           "A pool has an outlet channel at all visits or at none, dry or flowing",
           "Ask both visitors; a channel without water is a dry channel, not none.",
+          "Is there a channel by which water goes out, even if it is dry at times?",
           "common practice, no source",
           {Field::visit_pool, Field::visit_date, Field::visit_outlet},
           &channel_stays<Field::visit_outlet, &Visit::outlet>};
@@ -91,6 +93,7 @@ RuleSpec isolated_now_and_then() {
           Scope::pool_over_time,
           "A pool stays isolated, or not, unless an inlet, an outlet or other water changes too",
           "Ask both visitors what joins the pool to other water.",
+          "What, if anything, joined the pool to other water on that day?",
           "common practice, no source",
           {Field::visit_pool, Field::visit_date, Field::visit_isolated},
           &isolated_stays};
@@ -122,6 +125,7 @@ RuleSpec isolated_unlike_usual() {
           Scope::visit,
           "A pool is isolated, or not, as the table of pools says",
           "Look whether high water joined the pool that day; otherwise correct one of the two.",
+          "What, if anything, joined the pool to other water on that day?",
           "common practice, no source",
           {Field::visit_isolated, Field::pool_isolated},
           &isolated_as_usual};
@@ -154,6 +158,7 @@ RuleSpec setting_never_given() {
           Scope::pool_over_time,
           "What joins a pool to other water is said at least once in a season",
           "Ask one of the visitors, or look on the next visit.",
+          "What, if anything, joins the pool to other water? The next visit is soon enough to look.",
           "common practice, no source",
           {Field::pool_code, Field::visit_pool, Field::visit_isolated},
           &setting_given};

@@ -49,6 +49,7 @@ RuleSpec isolated_yet_inlet_flows() {
           Scope::visit,
           "An isolated pool has no inlet that flows",
           "Ask whether water came in by a channel, or over the ground after rain.",
+          "Did water come in by a channel, or over the ground after rain?",
           "common practice, no source",
           {Field::visit_isolated, Field::visit_inlet},
           &isolated_or_flowing<Field::visit_inlet, &Visit::inlet>};
@@ -61,6 +62,7 @@ RuleSpec isolated_yet_outlet_flows() {
           Scope::visit,
           "An isolated pool has no outlet that flows",
           "Ask whether water left by a channel, and where it went.",
+          "Did water leave by a channel, and where did it go?",
           "common practice, no source",
           {Field::visit_isolated, Field::visit_outlet},
           &isolated_or_flowing<Field::visit_outlet, &Visit::outlet>};
@@ -88,6 +90,7 @@ RuleSpec isolated_yet_joined() {
           Scope::visit,
           "An isolated pool is joined to no other water",
           "Ask whether the waters touched on that day, and correct one of the two.",
+          "Did the waters touch on that day?",
           "common practice, no source",
           {Field::visit_isolated, Field::visit_joined},
           &isolated_or_joined};
@@ -119,6 +122,7 @@ RuleSpec isolated_by_half_an_edge() {
       Scope::visit,
       "Only somebody who saw the edge can say that a pool is isolated",
       "Ask whether the rest of the edge was seen on another visit; otherwise choose that it cannot be told.",
+      "Was the rest of the edge seen too, on this visit or on another?",
       "common practice, no source",
       {Field::visit_isolated, Field::visit_edge_seen},
       &edge_was_seen<false>};
@@ -131,6 +135,7 @@ RuleSpec isolated_by_most_of_the_edge() {
           Scope::visit,
           "Whoever calls a pool isolated has seen the whole of its edge",
           "Walk the rest of the edge on the next visit.",
+          "Could you walk the rest of the edge on your next visit?",
           "common practice, no source",
           {Field::visit_isolated, Field::visit_edge_seen},
           &edge_was_seen<true>};
@@ -165,6 +170,7 @@ RuleSpec joined_by_nothing() {
           Scope::visit,
           "A pool that is not isolated has an inlet, an outlet or other water that touches it",
           "Ask what joins the pool to other water.",
+          "What joined the pool to other water?",
           "common practice, no source",
           {Field::visit_isolated, Field::visit_inlet, Field::visit_outlet, Field::visit_joined},
           &joined_by_something};
@@ -195,6 +201,7 @@ RuleSpec stream_without_channel() {
           Scope::visit,
           "A pool that is joined to a stream or a ditch has an inlet or an outlet",
           "Ask where the stream meets the pool, and choose its inlet or outlet.",
+          "Where does the stream or ditch meet the pool, and does it come in or go out there?",
           "common practice, no source",
           {Field::visit_joined, Field::visit_inlet, Field::visit_outlet},
           &stream_has_channel};
@@ -230,6 +237,7 @@ RuleSpec half_a_setting() {
           Scope::visit,
           "A visit that says anything about the setting says all of it",
           "Look on the field sheet; where nothing stands choose that it cannot be told.",
+          "What was seen of it? If it could not be told, please say so.",
           "common practice, no source",
           {Field::visit_isolated},
           &setting_whole};

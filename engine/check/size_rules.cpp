@@ -36,6 +36,7 @@ RuleSpec size_unreadable() {
           Scope::reading,
           "A length or width can be read as a number of feet, metres, yards, paces or steps",
           "Look at the field sheet and write one number, with its unit where it is not that of the column.",
+          "What was measured, as one number with its unit?",
           "common practice, no source",
           {Field::visit_length},
           &size_readable};
@@ -81,6 +82,7 @@ RuleSpec wider_than_long() {
           Scope::visit,
           "The width of a pool is not more than its length",
           "Swap the two numbers, unless the field sheet says otherwise.",
+          "Which of the two is the longest line over the water, and which the width across it?",
           "common practice, no source",
           both_lines(),
           &width_within_length};
@@ -116,6 +118,7 @@ RuleSpec size_of_dry_pool() {
           Scope::visit,
           "A pool without standing water has no length and no width",
           "Ask whether the water was there, or whether the size is that of the empty basin.",
+          "Was there water, or is this the size of the empty basin?",
           "common practice, no source",
           {Field::visit_water, Field::visit_length},
           &dry_without_size};
@@ -144,6 +147,7 @@ RuleSpec size_not_over_nothing() {
           Scope::visit,
           "Standing water is longer and wider than nothing",
           "Leave the cell blank where nothing was measured; a 0 is read as a measurement.",
+          "What was measured? If nothing was, please say so.",
           "common practice, no source",
           {Field::visit_water, Field::visit_length, Field::visit_width},
           &size_over_nothing};
@@ -172,6 +176,7 @@ RuleSpec half_a_size() {
           Scope::visit,
           "Length and width are measured together",
           "Look for the other line on the field sheet.",
+          "How long was the other line? If it was not measured, please say so.",
           "common practice, no source",
           both_lines(),
           &both_or_none};
@@ -200,6 +205,7 @@ RuleSpec size_without_tool() {
           Scope::visit,
           "A size says whether it was taped, paced or judged by eye",
           "Choose how the size was measured.",
+          "Was it taped, paced or judged by eye?",
           "common practice, no source",
           {Field::visit_length, Field::visit_size_tool},
           &tool_said};
@@ -229,6 +235,7 @@ RuleSpec length_beyond_pools() {
           Scope::reading,
           "A seasonal pool is not longer than the limit for its length",
           "Ask for the length and the unit in which it was measured.",
+          "How long was the water, and in which unit was it measured?",
           "judgement: a little over the width of a round pool of 41,361 m², the largest in Dryad 0cfxpnw3r",
           {Field::visit_length},
           &length_possible};
@@ -264,6 +271,7 @@ RuleSpec longer_than_ever() {
           Scope::visit,
           "The water is not longer than the pool at its fullest",
           "Ask for the length; where it is right, correct the pool's greatest length.",
+          "Was the water this long, and in which unit was it measured?",
           "judgement: two people choose the longest line a little differently, a tenth is left for that",
           {Field::visit_pool, Field::visit_length, Field::pool_longest},
           &within_edge<Line::length>};
@@ -276,6 +284,7 @@ RuleSpec wider_than_ever() {
           Scope::visit,
           "The water is not wider than the pool at its fullest",
           "Ask for the width; where it is right, correct the pool's greatest width.",
+          "Was the water this wide, and in which unit was it measured?",
           "judgement: two people choose the widest line a little differently, a tenth is left for that",
           {Field::visit_pool, Field::visit_width, Field::pool_widest},
           &within_edge<Line::width>};
@@ -310,6 +319,7 @@ RuleSpec area_beyond_pools() {
       Scope::visit,
       "Length and width make an area that a seasonal pool can have",
       "Ask for both lines and the unit in which they were measured.",
+      "How long and how wide was the water, and in which unit was it measured?",
       "Dryad 0cfxpnw3r: 64 wetlands that dry up, up to 41,361 m²; the lower limit is judgement: a pool that "
       "dries passes through every size down to a puddle",
       both_lines(),
@@ -362,6 +372,7 @@ RuleSpec size_against_water() {
           Scope::pool_over_time,
           "A pool does not grow while its water falls, nor shrink while it rises",
           "Ask how and where the line was measured.",
+          "How was it measured, and from where to where?",
           "judgement: the edge of the water follows its depth; three tenths are left for two people's lines",
           {Field::visit_pool, Field::visit_date, Field::visit_depth, Field::visit_length},
           &size_goes_with_water};

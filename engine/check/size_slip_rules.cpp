@@ -82,6 +82,7 @@ RuleSpec metres_typed_as_feet() {
           Scope::pool_over_time,
           "A length or width read in feet was measured in feet",
           "Ask whether the tape was read in metres, and write the unit beside the number if it was.",
+          "Was the tape read in feet or in metres?",
           "judgement: the value fits the pool's other visits or its edge only when taken in metres",
           needs(),
           &look_for<SizeSlipKind::metres_as_feet>};
@@ -94,6 +95,7 @@ RuleSpec feet_typed_as_metres() {
           Scope::pool_over_time,
           "A length or width read in metres was measured in metres",
           "Ask whether the tape was read in feet, and write the unit beside the number if it was.",
+          "Was the tape read in metres or in feet?",
           "judgement: the value fits the pool's other visits or its edge only when taken in feet",
           needs(),
           &look_for<SizeSlipKind::feet_as_metres>};
@@ -107,6 +109,7 @@ RuleSpec steps_typed_as_paces() {
       Scope::pool_over_time,
       "A count read as paces was counted in paces of two steps",
       "Ask whether every step was counted, and write the word steps beside the number if so.",
+      "Was every second step counted, or every step?",
       "a pace is two steps: University of Kentucky Extension FOR-47; judgement: the count fits the pool's "
       "other visits or its edge only in steps",
       needs(),
@@ -121,6 +124,7 @@ RuleSpec paces_typed_as_steps() {
       Scope::pool_over_time,
       "A count read as steps was counted in single steps",
       "Ask whether only every second step was counted, and write the word paces beside the number if so.",
+      "Was every step counted, or every second step?",
       "a pace is two steps: University of Kentucky Extension FOR-47; judgement: the count fits the pool's "
       "other visits or its edge only in paces",
       needs(),

@@ -123,6 +123,7 @@ void word_not_known(const SeasonView& view, Field field, std::uint32_t row, Doub
     found.message = fmt::format("{} {} is not one of its words.", heading(field), as_typed(view, field, row));
     found.advice = fmt::format("Choose one of: {}.", listed);
   }
+  found.question = fmt::format("Which of these is meant: {}?", listed);
   doubts.push_back(std::move(found));
 }
 
@@ -197,6 +198,7 @@ std::vector<RuleSpec> who_rules() {
        Scope::season,
        "A pool's code stands once in the table of pools",
        "Give one of the two pools another code, or clear the row that was entered twice.",
+       "Are these two pools, or one that was entered twice?",
        practice,
        {Field::pool_code},
        pool_code_own},
@@ -206,6 +208,7 @@ std::vector<RuleSpec> who_rules() {
        Scope::season,
        "A person's code stands once in the table of people",
        "Give one of the two people another code, or clear the row that was entered twice.",
+       "Is this code yours alone, or does somebody else write it too?",
        practice,
        {Field::person_code},
        person_code_own},
@@ -215,6 +218,7 @@ std::vector<RuleSpec> who_rules() {
        Scope::reading,
        "A visit names its pool",
        "Find the pool from the person's field sheet or route, and write its code.",
+       "Which pool was it?",
        practice,
        {Field::visit_pool},
        pool_missing},
@@ -224,6 +228,7 @@ std::vector<RuleSpec> who_rules() {
        Scope::reading,
        "A visit's pool is in the table of pools",
        "Correct the code, or add the pool to the table of pools.",
+       "Which pool is meant? Its name, or where it lies, will do.",
        practice,
        {Field::visit_pool, Field::pool_code},
        pool_unknown},
@@ -233,6 +238,7 @@ std::vector<RuleSpec> who_rules() {
        Scope::reading,
        "A visit names the person who made it",
        "Ask who was at the pool on that day, and write the code.",
+       "Who was at the pool on that day?",
        practice,
        {Field::visit_person},
        person_missing},
@@ -242,6 +248,7 @@ std::vector<RuleSpec> who_rules() {
        Scope::reading,
        "A visit's people are in the table of people",
        "Correct the code, or add the person to the table of people.",
+       "Who is meant? The full name will do.",
        practice,
        {Field::visit_person, Field::person_code},
        person_unknown},
@@ -251,6 +258,7 @@ std::vector<RuleSpec> who_rules() {
        Scope::visit,
        "The second person is somebody other than the first",
        "Write the code of whoever came along, or clear the second person.",
+       "Who came along, if anybody did?",
        practice,
        {Field::visit_person, Field::visit_second_person},
        second_is_first},
@@ -260,6 +268,7 @@ std::vector<RuleSpec> who_rules() {
        Scope::reading,
        "Where words are to be chosen, the word is one of the list",
        "Choose the word that was meant from the list.",
+       "Which word of the list is meant?",
        practice,
        {Field::visit_pool},
        words_known},

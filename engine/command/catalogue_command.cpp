@@ -75,6 +75,7 @@ json rules_entries() {
                    {"scope", name(rule.scope)},
                    {"expectation", rule.expectation},
                    {"advice", rule.advice},
+                   {"question", rule.question},
                    {"source", rule.source},
                    {"needs", std::move(needs)}});
   }

@@ -87,7 +87,7 @@ std::vector<AskList> ask_lists(const Season& season, const CheckReport& report) 
     }
     list.questions.push_back({finding.key, finding.rule->level, finding.place, pool_in(season, row),
                               day_in(row), std::string(spec(finding.field).heading), finding.value,
-                              finding.message, finding.advice});
+                              finding.message, std::string(finding.asked())});
   }
   std::vector<AskList> all;
   for (auto& [order, list] : lists)
@@ -123,7 +123,7 @@ std::string ask_text(const Season& season, const AskList& list) {
     text +=
         fmt::format("\n{}. {}{}{}: {}\n   {}\n   {}\n   Your answer:\n", i + 1, where,
                     where.empty() ? "" : ", ", question.what,
-                    question.written.empty() ? "(blank)" : question.written, question.doubt, question.advice);
+                    question.written.empty() ? "(blank)" : question.written, question.doubt, question.asked);
   }
   return text;
 }

@@ -20,7 +20,7 @@ struct Question {
   std::string what; ///< heading of the cell: "Depth"
   std::string written;
   std::string doubt;
-  std::string advice;
+  std::string asked;
 };
 
 /// All questions to one person.
@@ -38,8 +38,8 @@ std::vector<AskList> ask_lists(const Season& season, const CheckReport& report);
 /// What is asked of the person with this index; nothing when there is no list of theirs.
 std::span<const Question> questions_to(std::span<const AskList> lists, std::size_t person);
 
-/// One short text, ready to paste into a mail: pool, date, what was written, what is doubtful, what to
-/// answer.
+/// One short text, ready to paste into a mail: pool, date, what was written, what is doubtful, the
+/// question.
 std::string ask_text(const Season& season, const AskList& list);
 
 } // namespace wetspell

@@ -7,9 +7,7 @@ namespace wetspell {
 namespace {
 
 constexpr std::array<std::string_view, ask_columns> headings{
-    "Person", "Name",           "Pool",
-    "Date",   "What",           "Written",
-    "Doubt",  "What to answer", "Text to paste into a mail"};
+    "Person", "Name", "Pool", "Date", "What", "Written", "Doubt", "Question", "Text to paste into a mail"};
 
 } // namespace
 
@@ -35,7 +33,7 @@ Table ask_table(const Season& season, const std::vector<AskList>& lists, Place o
       put(row, AskColumn::what, question.what);
       put(row, AskColumn::written, question.written.empty() ? "(blank)" : question.written);
       put(row, AskColumn::doubt, question.doubt);
-      put(row, AskColumn::answer, question.advice);
+      put(row, AskColumn::question, question.asked);
       ++row;
     }
   }

@@ -7,7 +7,7 @@
 namespace wetspell {
 
 namespace AskColumn {
-enum Column : std::size_t { person, name, pool, day, what, written, doubt, answer, letter };
+enum Column : std::size_t { person, name, pool, day, what, written, doubt, question, letter };
 }
 inline constexpr std::size_t ask_columns = AskColumn::letter + 1;
 

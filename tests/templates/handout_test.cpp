@@ -167,12 +167,21 @@ TEST(Handout, TakesTheLimitsOfTheSeason) {
 
 TEST(Handout, AsksItsQuestionsUnderTheKeysOfTheFindings) {
   const std::string questions = sheet(handout(season(), 0, {asked}), "Questions");
-  for (const char* text :
-       {"Key", "Pool", "Date", "What", "Written", "Doubt", "What to answer", "Answer", "k-1", "P1",
-        "2026-04-10", "Depth", "20", "Dry, yet 20 in deep.", "Read it again."})
+  for (const char* text : {"Key", "Pool", "Date", "What", "Written", "Doubt", "Question", "Answer", "k-1",
+                           "P1", "2026-04-10", "Depth", "20", "Dry, yet 20 in deep.", "Read it again."})
     EXPECT_THAT(questions, HasSubstr(fmt::format("<text:p>{}</text:p>", text)));
   EXPECT_THAT(questions, HasSubstr("table:visibility=\"collapse\"")) << "the key is for Wetspell";
   EXPECT_THAT(sheet(handout(season()), "Questions"), HasSubstr("Nothing is asked of you"));
+}
+
+TEST(Handout, AsksNobodyToAsk) {
+  const Season of = season();
+  const auto lists = ask_lists(of, check(of));
+  const std::span<const Question> own = questions_to(lists, 0);
+  ASSERT_FALSE(own.empty());
+  const std::string questions = sheet(handout_workbook(of, 0, own), "Questions");
+  EXPECT_THAT(questions, HasSubstr(fmt::format("<text:p>{}</text:p>", own.front().asked)));
+  EXPECT_THAT(questions, Not(HasSubstr("<text:p>Ask ")));
 }
 
 TEST(Handout, LetsAnyAnswerBeTyped) {

@@ -1,5 +1,6 @@
 // Every rule against its fixture: where it must hold, where it must fail and how, where it cannot decide.
 #include "engine/check/fixture.hpp"
+#include "engine/check/question_words.hpp"
 
 #include <gtest/gtest.h>
 
@@ -82,6 +83,7 @@ private:
                 message.find(quoted) != std::string::npos)
         << "neither a number nor what was typed: " << message;
     EXPECT_FALSE(finding.advice.empty());
+    EXPECT_EQ(test::wrong_in_question(finding.asked()), "") << finding.asked();
     EXPECT_EQ(finding.key.size(), 16U);
     for (const Change& change : finding.changes)
       EXPECT_FALSE(change.content.empty()) << "a proposal must not delete what was typed: " << message;

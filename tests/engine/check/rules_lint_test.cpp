@@ -1,5 +1,6 @@
 // The catalogue of rules as a whole: names, words, levels, needs.
 #include "check/rule.hpp"
+#include "engine/check/question_words.hpp"
 
 #include <gtest/gtest.h>
 
@@ -49,6 +50,14 @@ TEST(Rules, AdviceTellsWhatToDo) {
     EXPECT_TRUE(verbs.contains(text.substr(0, text.find_first_of(" ,")))) << rule.name << ": " << text;
     EXPECT_EQ(text.find('_'), std::string_view::npos) << rule.name;
     EXPECT_EQ(text.back(), '.') << rule.name;
+  }
+}
+
+TEST(Rules, QuestionSpeaksToWhoeverWasThere) {
+  for (const RuleSpec& rule : rules()) {
+    ASSERT_FALSE(rule.question.empty()) << rule.name;
+    EXPECT_EQ(test::wrong_in_question(rule.question), "") << rule.name << ": " << rule.question;
+    EXPECT_LE(rule.question.size(), 120U) << rule.name;
   }
 }
 

@@ -1,5 +1,6 @@
 // Questions person by person: who is asked, what is not a question, and the text for a mail.
 #include "engine/check/fixture.hpp"
+#include "engine/check/question_words.hpp"
 #include "gather/ask_table.hpp"
 
 #include <gmock/gmock.h>
@@ -77,6 +78,32 @@ TEST(AskList, TheTextSaysPoolDateWhatWasWrittenAndWhatIsDoubtful) {
   EXPECT_THAT(ask_text(both.season, lists.back()), HasSubstr("To whoever was there,"));
 }
 
+TEST(AskList, QuestionsSpeakToWhoeverWasThere) {
+  const Checked both = checked();
+  const auto lists = ask_lists(both.season, both.report);
+  const AskList* full = list_of(lists, "RW");
+  ASSERT_NE(full, nullptr);
+  ASSERT_EQ(full->questions.size(), 1u);
+  EXPECT_EQ(full->questions[0].asked, rule_named("overfull")->question);
+  EXPECT_THAT(ask_text(both.season, *full), HasSubstr(full->questions[0].asked));
+  for (const AskList& list : lists)
+    for (const Question& question : list.questions)
+      EXPECT_EQ(test::wrong_in_question(question.asked), "") << question.asked;
+}
+
+TEST(AskList, AWordThatIsNotKnownIsAskedForWithTheWordsThatAre) {
+  std::vector<Table> sheets;
+  sheets.push_back(test::fixture_table(TableKind::visits, {{"pool", "date", "person", "water", "depth"},
+                                                           {"B01", "2026-04-18", "AL", "soggy", "20"}}));
+  auto season = read_season(std::move(sheets), test::fixture_today());
+  ASSERT_TRUE(season);
+  const auto lists = ask_lists(season.value(), check(season.value()));
+  ASSERT_EQ(lists.size(), 1u);
+  ASSERT_EQ(lists[0].questions.size(), 1u);
+  EXPECT_THAT(lists[0].questions[0].asked,
+              ::testing::AllOf(HasSubstr("Which of these is meant: "), HasSubstr("standing water")));
+}
+
 TEST(AskList, ATableHoldsARowForEveryQuestionAndALetterForEveryPerson) {
   const Checked both = checked();
   const auto lists = ask_lists(both.season, both.report);
@@ -91,7 +118,7 @@ TEST(AskList, ATableHoldsARowForEveryQuestionAndALetterForEveryPerson) {
                 Cell::of_text(list.code.empty() ? "nobody is named" : list.code));
       EXPECT_EQ(table.at(row, AskColumn::what), Cell::of_text(list.questions[i].what));
       EXPECT_EQ(table.at(row, AskColumn::doubt), Cell::of_text(list.questions[i].doubt));
-      EXPECT_EQ(table.at(row, AskColumn::answer), Cell::of_text(list.questions[i].advice));
+      EXPECT_EQ(table.at(row, AskColumn::question), Cell::of_text(list.questions[i].asked));
       EXPECT_EQ(table.at(row, AskColumn::letter).empty(), i > 0) << "once a person";
     }
   }

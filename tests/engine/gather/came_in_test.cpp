@@ -79,7 +79,7 @@ TEST(CameIn, AnswersAreTakenFromTheSheetOfQuestions) {
   const auto came =
       came_in("a.ods",
               {sheet("my answers", {{"Questions to Ada", "", "", ""},
-                                    {"Key", "Pool", "What to answer", "Answer"},
+                                    {"Key", "Pool", "Question", "Answer"},
                                     {"00ff00ff00ff00ff", "B01", "Is it right?", "right as it is"},
                                     {"00ff00ff00ff00fe", "B02", "Is it right?", ""}})},
               season());

@@ -170,7 +170,7 @@ TEST_F(Gathering, AnswersGoToTheirFindings) {
   const std::string right = only(rowsOnSheet(document), "temperature-decimal-slipped").at("key");
   const std::string other = only(rowsOnSheet(document), "unknown-person").at("key");
   send("rowan.ods",
-       {{"Key", "Pool", "What to answer", "Answer"},
+       {{"Key", "Pool", "Question", "Answer"},
         {"'" + right, "B07", "", "right as it is"},
         {"'" + other, "B12", "", "that was me"},
         {"'0000000000000000", "B12", "", "an old question"}},
