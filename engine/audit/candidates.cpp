@@ -175,7 +175,7 @@ std::vector<Candidate> Column::candidates() const {
   const bool words_help = std::any_of(
       all.begin(), all.end(), [](const Candidate& candidate) { return candidate.score >= known_heading; });
   if (!words_help && guess_.part == Part::none && evidence_.filled() >= 3) {
-    if (const double dates = share_of_dates(evidence_); dates >= 0.9)
+    if (const double dates = share_of_dates(evidence_); dates >= 0.7)
       for (const Field field : {Field::visit_date, Field::life_date})
         all.push_back({field, spec(field).table, cells_alone,
                        "by its cells alone: " +

@@ -61,6 +61,22 @@ TEST(Audit, CountsWhatIsUsableAfterAnswersAndNotAtAll) {
     EXPECT_FALSE(lacking.missing.empty());
 }
 
+TEST(Audit, AColumnOfDatesIsOneWhateverItIsCalledEvenWithAWordAmongThem) {
+  for (const char* heading : {"When", "Round"}) {
+    const Audit a = audited(nullptr, sheet("Old", fmt::format(R"(
+Site | {} | Depth (cm) | Water temp (C)
+B07 | 2019-03-21 | 41 | 6.5
+B07 | 2019-03-28 | 38 | 8.5
+B08 | sometime in April | 64 | 7.5
+B08 | 2019-04-04 | 62 | 8.2
+)",
+                                                              heading)
+                                                      .c_str()));
+    EXPECT_EQ(column(a, heading).field, Field::visit_date) << column(a, heading).reason;
+    EXPECT_EQ(a.rows.unusable, 1U);
+  }
+}
+
 // More rows than one processor is given: everything is told in the order of the rows.
 TEST(Audit, ALongSheetIsReadAsAShortOneIs) {
   constexpr std::size_t rows = 120'000;
