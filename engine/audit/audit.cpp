@@ -1,6 +1,7 @@
 #include "audit/audit.hpp"
 
 #include "audit/checked_back.hpp"
+#include "audit/told.hpp"
 #include "quantity/calendar.hpp"
 #include "season/locate.hpp"
 #include "season/words.hpp"
@@ -99,7 +100,10 @@ void decide_dates(std::vector<Mapped>& tables, const std::string& file, const Ow
       const Mapping* column =
           table.map.of(table.map.kind == TableKind::life ? Field::life_date : Field::visit_date);
       DateColumn dates({elsewhere, year_of(table.block, file, own), this_year, false});
-      if (column != nullptr)
+      if (table.block.days)
+        for (const std::size_t day : table.block.days->days)
+          dates.add(table.block.grid.at(0, day));
+      else if (column != nullptr)
         for (std::size_t row = table.block.first_data; row < table.block.end_data; ++row)
           if (table.block.is_record(row))
             dates.add(table.block.grid.at(row, column->column));
@@ -123,52 +127,13 @@ std::string pool_of_sheet(const Block& block, const std::vector<Block>& all) {
   return alike > 0 ? block.grid.table().sheet() : std::string();
 }
 
-AuditedTable told(const Mapped& mapped) {
-  const Block& block = mapped.block;
-  const bool turned = block.grid.turned();
-  AuditedTable table;
-  table.sheet = block.grid.table().sheet();
-  table.kind = mapped.map.kind;
-  table.layout = mapped.map.layout;
-  table.reason = mapped.map.reason;
-  table.date_reason = mapped.date_reason;
-  std::size_t last = block.first_data;
-  for (std::size_t row = block.end_data; row > block.first_data; --row)
-    if (block.is_record(row - 1)) {
-      last = row;
-      break;
-    }
-  table.first_row = block.grid.place(0, 0).row;
-  table.last_row = turned ? block.grid.place(0, block.grid.columns() - 1).row
-                          : block.grid.place(std::max<std::size_t>(last, 1) - 1, 0).row;
-  table.records = block.records();
-  for (const Mapping& mapping : mapped.map.columns) {
-    const Place place = block.grid.place(0, mapping.column);
-    table.columns.push_back({turned ? std::to_string(place.row) : column_letters(place.column), mapping});
-  }
-  for (const PassedRow& passed : block.passed) {
-    const Place place = block.grid.place(passed.row, 0);
-    table.passed.push_back({turned ? place.column + 1 : place.row, passed.use, passed.text});
-  }
-  return table;
-}
-
 } // namespace
 
-Place Audit::source(const TidyTable& table, std::size_t row, std::size_t column) const {
-  const Spot spot = table.origin(row, column);
+Place Audit::place(const Spot& spot) const {
   const Frame& frame = frames[spot.table];
   Place place = frame.first;
   place.row += frame.turned ? spot.column : spot.row;
   place.column += frame.turned ? spot.row : spot.column;
-  return place;
-}
-
-Place Audit::source(const TidyTable& table, std::size_t row) const {
-  const Spot spot = table.origin(row, 0);
-  const Frame& frame = frames[spot.table];
-  Place place = frame.first;
-  (frame.turned ? place.column : place.row) += spot.row;
   return place;
 }
 

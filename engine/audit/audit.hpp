@@ -21,13 +21,14 @@ struct RowCounts {
 
 /// What became of one column.
 struct AuditedColumn {
-  std::string spot; ///< the column's letters; the row's number where a column is a visit
+  std::string
+      spot; ///< the column's letters, or the row's number where the table is turned; "B:E" for several
   Mapping mapping;
 };
 
 /// A row of the table that is no record, and why.
 struct AuditedRow {
-  std::size_t row = 0; ///< as the sheet numbers it (the column, from 1, where a column is a visit)
+  std::size_t row = 0; ///< as the sheet numbers it (the column, from 1, where the table is turned)
   RowUse use{};
   std::string text;
 };
@@ -50,6 +51,7 @@ struct AuditedTable {
 struct AuditFinding {
   std::size_t table = 0; ///< index of the source table
   Finding finding;       ///< places and row numbers are those of the source
+  std::size_t rows = 1;  ///< tidy rows of which the same is said: those of a heading that stands for many
 };
 
 /// A rule that could not run, and the columns it lacks.
@@ -85,9 +87,14 @@ struct Audit {
   std::unique_ptr<Season> season; ///< its settings are those in which the findings speak
   Settings settings;              ///< of the file, or those of a fresh workbook where it has none
   /// The source cell of a tidy cell.
-  [[nodiscard]] Place source(const TidyTable& table, std::size_t row, std::size_t column) const;
-  /// The first source cell of a tidy row.
-  [[nodiscard]] Place source(const TidyTable& table, std::size_t row) const;
+  [[nodiscard]] Place source(const TidyTable& table, std::size_t row, std::size_t column) const {
+    return place(table.origin(row, column));
+  }
+  /// The source cell of a tidy row: its own cell, or its first one.
+  [[nodiscard]] Place source(const TidyTable& table, std::size_t row) const {
+    return place(table.origin(row));
+  }
+  [[nodiscard]] Place place(const Spot& spot) const;
 };
 
 struct AuditOptions {

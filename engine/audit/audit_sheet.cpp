@@ -115,10 +115,9 @@ std::size_t passed_rows(const Audit& audit) {
   return rows;
 }
 
-/// Where a row that is no record stands; a column where the table has a column a visit.
-Place place_of(const AuditedTable& table, const AuditedRow& row) {
-  return table.layout == Layout::column_a_visit ? Place{table.sheet, table.first_row, row.row - 1}
-                                                : Place{table.sheet, row.row, 0};
+/// Where a row that is no record stands; a column where the table is turned.
+Place place_of(const AuditedTable& table, const Frame& frame, const AuditedRow& row) {
+  return frame.turned ? Place{table.sheet, table.first_row, row.row - 1} : Place{table.sheet, row.row, 0};
 }
 
 void first_screen(Writer& writer, const Audit& audit) {
@@ -165,12 +164,14 @@ AuditSheet audit_sheet(const Audit& audit) {
   const std::size_t all_passed = passed_rows(audit);
   if (all_passed > 0)
     writer.begin(passed, "Rows that are no records", {"Where", "", "What stands there", "What it is"});
-  for (const AuditedTable& table : audit.tables)
-    for (const AuditedRow& row : table.passed)
-      if (row.use != RowUse::blank && writer.room(all_passed))
-        writer.add(AuditLine::body,
-                   {to_text(place_of(table, row)), "", shortened(row.text), std::string(name(row.use))},
-                   place_of(table, row));
+  for (std::size_t t = 0; t < audit.tables.size(); ++t)
+    for (const AuditedRow& row : audit.tables[t].passed) {
+      if (row.use == RowUse::blank || !writer.room(all_passed))
+        continue;
+      const Place place = place_of(audit.tables[t], audit.frames[t], row);
+      writer.add(AuditLine::body, {to_text(place), "", shortened(row.text), std::string(name(row.use))},
+                 place);
+    }
   if (!audit.lacking.empty())
     writer.begin(lacking, "Rules that could not run",
                  {"Columns that are missing", "", "", "What must hold", "Rules"});

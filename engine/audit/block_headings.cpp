@@ -11,16 +11,6 @@ namespace wetspell {
 
 namespace {
 
-/// A heading as one line of text: breaks inside a cell become blanks; a number stands for itself.
-std::string line_of(const Cell& cell) {
-  std::string text = to_text(cell);
-  std::replace(text.begin(), text.end(), '\n', ' ');
-  std::replace(text.begin(), text.end(), '\r', ' ');
-  const std::size_t first = text.find_first_not_of(' ');
-  return first == std::string::npos ? std::string()
-                                    : text.substr(first, text.find_last_not_of(' ') - first + 1);
-}
-
 std::vector<std::string> lines_of(const Grid& grid, std::size_t row, Span columns) {
   std::vector<std::string> lines;
   for (std::size_t column = columns.first; column < columns.end; ++column)
@@ -122,6 +112,15 @@ bool read_units(const Grid& grid, std::size_t row, Span columns, std::vector<Blo
 }
 
 } // namespace
+
+std::string line_of(const Cell& cell) {
+  std::string text = to_text(cell);
+  std::replace(text.begin(), text.end(), '\n', ' ');
+  std::replace(text.begin(), text.end(), '\r', ' ');
+  const std::size_t first = text.find_first_not_of(' ');
+  return first == std::string::npos ? std::string()
+                                    : text.substr(first, text.find_last_not_of(' ') - first + 1);
+}
 
 HeadingLines headings_of(HeadingScan& scan, std::size_t row, std::size_t end, std::size_t above,
                          Span columns) {

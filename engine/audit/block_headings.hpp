@@ -5,6 +5,9 @@
 
 namespace wetspell {
 
+/// A heading as one line of text: breaks inside a cell become blanks; a number stands for itself.
+std::string line_of(const Cell& cell);
+
 struct HeadingLines {
   std::size_t first = 0;      ///< first row of headings
   std::size_t first_data = 0; ///< first row below headings and units

@@ -74,16 +74,20 @@ std::size_t tenths(double share, std::size_t all) {
 
 } // namespace
 
-Column::Column(const Block& block, std::size_t at)
-    : at_(at), heading_(block.headings[at].text), evidence_(look_at(block, at)) {
+Column::Column(const Block& block, std::size_t at) : Column(block.headings[at].text, look_at(block, at)) {
+  at_ = at;
   const BlockHeading& heading = block.headings[at];
-  guess_ = guess_heading(heading.text);
   // The lower of two rows alone: only where it is more than a number or a unit under a group.
   if (heading.alone != heading.text)
     if (const HeadingGuess alone = guess_heading(heading.alone); says_something(alone))
       guess_ = merged(guess_, alone);
   said_ = guess_.unit != Unit::none ? guess_.unit : heading.unit;
-  for (const std::string& word : words_of(heading.text))
+}
+
+Column::Column(std::string words, Evidence cells)
+    : heading_(std::move(words)), evidence_(std::move(cells)), guess_(guess_heading(heading_)),
+      said_(guess_.unit) {
+  for (const std::string& word : words_of(heading_))
     says_mean_ = says_mean_ || heading_word(word) == Word::mean || word == "noted";
 }
 

@@ -22,6 +22,8 @@ struct Candidate {
 class Column {
 public:
   Column(const Block& block, std::size_t at);
+  /// What words say of cells, wherever both stand.
+  Column(std::string words, Evidence cells);
 
   [[nodiscard]] std::size_t at() const { return at_; }
   [[nodiscard]] const HeadingGuess& guess() const { return guess_; }
@@ -46,10 +48,10 @@ private:
   [[nodiscard]] Weighed weigh_quantity(const FieldSpec& field) const;
   [[nodiscard]] Weighed weigh_reference(const FieldSpec& field) const;
 
-  std::size_t at_;
+  std::size_t at_ = 0;
   std::string heading_;
-  HeadingGuess guess_;
   Evidence evidence_;
+  HeadingGuess guess_;
   Unit said_ = Unit::none;
   bool says_mean_ = false;
   mutable std::array<std::optional<AsKind>, kinds_of_quantity> as_;

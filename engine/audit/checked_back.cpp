@@ -69,8 +69,10 @@ std::string CheckedBack::rows_in_source(const std::string& words, const TidyTabl
       continue;
     const Spot spot = tidy.origin(row - 2, 0);
     const Place place = audit_.source(tidy, row - 2);
-    out += audit_.frames[spot.table].turned ? fmt::format("(column {})", column_letters(place.column))
-                                            : std::to_string(place.row);
+    out += audit_.tables[spot.table].layout == Layout::cell_a_visit
+               ? fmt::format("(cell {}{})", column_letters(place.column), place.row)
+           : audit_.frames[spot.table].turned ? fmt::format("(column {})", column_letters(place.column))
+                                              : std::to_string(place.row);
     if (audit_.tables[spot.table].sheet != audit_.tables[table].sheet)
       out += fmt::format(" of {}", place.sheet);
     at = static_cast<std::size_t>(end - words.data());
@@ -79,6 +81,8 @@ std::string CheckedBack::rows_in_source(const std::string& words, const TidyTabl
 }
 
 void CheckedBack::take_findings(CheckReport report) {
+  using Told = std::tuple<const RuleSpec*, std::string, std::size_t, std::size_t, std::string>;
+  std::map<Told, std::size_t> told; // what is said of a day or a pool at the side of many cells is said once
   for (Finding& finding : report.findings) {
     const auto tidy = std::find_if(audit_.tidy.begin(), audit_.tidy.end(),
                                    [&](const TidyTable& each) { return each.kind() == finding.table; });
@@ -93,27 +97,43 @@ void CheckedBack::take_findings(CheckReport report) {
       change.place = back(change.place);
     finding.message = rows_in_source(finding.message, *tidy, table);
     finding.advice = rows_in_source(finding.advice, *tidy, table);
+    if (audit_.tables[table].layout == Layout::cell_a_visit) {
+      const Place& at = finding.place;
+      const auto [first, fresh] = told.try_emplace(
+          Told{finding.rule, at.sheet, at.row, at.column, finding.message}, audit_.findings.size());
+      if (!fresh) {
+        ++audit_.findings[first->second].rows;
+        continue;
+      }
+    }
     audit_.findings.push_back({table, std::move(finding)});
   }
 }
 
 void CheckedBack::count_reasons() {
   // A row is counted once for a reason, however many of its cells are concerned.
-  std::map<std::string, std::set<std::pair<std::size_t, std::size_t>>> rows;
+  std::map<std::string, std::set<std::tuple<std::size_t, std::size_t, std::size_t>>> rows;
+  std::map<std::string, std::size_t> more; // rows of a cell beyond the first
   std::set<std::tuple<std::string, std::size_t, std::size_t>> told;
   const auto row_at = [&](std::size_t table, const Place& place) {
-    return std::pair(table, audit_.frames[table].turned ? place.column : place.row);
+    const bool cell = audit_.tables[table].layout == Layout::cell_a_visit;
+    const bool turned = audit_.frames[table].turned;
+    return std::tuple(table, cell || !turned ? place.row : 0, cell || turned ? place.column : 0);
   };
   for (const Unread& unread : audit_.unread) {
     rows[unread.sort].insert(row_at(unread.table, unread.place));
+    more[unread.sort] += unread.rows - 1;
     told.insert({unread.place.sheet, unread.place.row, unread.place.column});
   }
   for (const AuditFinding& each : audit_.findings) {
     const Finding& finding = each.finding;
     if (!finding.open() || finding.rule->level == Level::note)
       continue;
-    if (told.count({finding.place.sheet, finding.place.row, finding.place.column}) == 0)
-      rows[fmt::format("not so: {}", finding.rule->expectation)].insert(row_at(each.table, finding.place));
+    if (told.count({finding.place.sheet, finding.place.row, finding.place.column}) > 0)
+      continue;
+    const std::string words = fmt::format("not so: {}", finding.rule->expectation);
+    rows[words].insert(row_at(each.table, finding.place));
+    more[words] += each.rows - 1;
   }
   for (const TidyTable& tidy : audit_.tidy)
     for (const FieldSpec& field : fields(tidy.kind())) {
@@ -131,7 +151,7 @@ void CheckedBack::count_reasons() {
              blank});
     }
   for (const auto& [words, where] : rows)
-    audit_.reasons.push_back({words, where.size()});
+    audit_.reasons.push_back({words, where.size() + more[words]});
   std::stable_sort(audit_.reasons.begin(), audit_.reasons.end(),
                    [](const CommonReason& a, const CommonReason& b) { return a.rows > b.rows; });
 }

@@ -81,8 +81,17 @@ ReadDate from_text(std::string_view text, const DateSense& sense, int depth = 0)
   return {false, 0, reason_in_words(text, q), askable};
 }
 
+/// 20190403.
+bool in_figures(double value) {
+  return value == std::floor(value) && value >= 19000101 && value <= 21991231;
+}
+
+bool in_days(double value) {
+  return value >= first_serial - days_to_1904 && value <= last_serial;
+}
+
 ReadDate from_number(double value, const DateSense& sense) {
-  if (value == std::floor(value) && value >= 19000101 && value <= 21991231)
+  if (in_figures(value))
     return from_text(fmt::format("{}", value), sense);
   const double serial = value + (sense.from_1904 ? days_to_1904 : 0);
   const Quantity q = read(Cell::of_number(serial), {.kind = Kind::date});
@@ -119,6 +128,11 @@ bool could_be_date(const Cell& cell) {
   const Quantity q = read(cell.text(), {.kind = Kind::date});
   return q.reason == Reason::day_or_month || q.reason == Reason::two_digit_year ||
          (q.reason == Reason::year_missing && cell.text().find_first_of("/-. ") != std::string::npos);
+}
+
+bool counts_days(double number) {
+  return (number == std::floor(number) && in_days(number)) ||
+         (in_figures(number) && from_number(number, {}).readable);
 }
 
 std::optional<TwoNumbers> two_numbers(std::string_view text) {
@@ -167,7 +181,7 @@ int DateColumn::full_year(int written) const {
 
 void DateColumn::add(const Cell& cell) {
   if (cell.kind() == CellKind::number) {
-    if (cell.number() < first_serial - days_to_1904 || cell.number() > last_serial)
+    if (!in_days(cell.number()))
       return;
     ++numbers_;
     if (sense_.year) {

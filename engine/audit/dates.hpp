@@ -30,6 +30,9 @@ ReadDate date_from(const Cell& cell, const DateSense& sense);
 /// Whether the cell is a date but for the order of day and month, or for its year.
 bool could_be_date(const Cell& cell);
 
+/// Whether a bare number is likely to count days (from 1900 or 1904 on), or to be a day in figures: 20190403.
+bool counts_days(double number);
+
 /// A date in figures, day and month before the year or the year left out: the two numbers in question.
 struct TwoNumbers {
   int first = 0;

@@ -1,6 +1,9 @@
 #include "audit/find_tables.hpp"
 
+#include "audit/beginnings.hpp"
 #include "audit/block_headings.hpp"
+#include "audit/day_table.hpp"
+#include "audit/name_of_reading.hpp"
 #include "audit/row_uses.hpp"
 #include "base/in_parts.hpp"
 #include "season/locate.hpp"
@@ -10,34 +13,6 @@
 namespace wetspell {
 
 namespace {
-
-// Rows that are searched for headings one by one. Further down a table only ends where a row is blank, so
-// that long tables are not read twice.
-constexpr std::size_t searched_closely = 2000;
-constexpr std::size_t most_tables = 500; // below one another; what follows is part of the last one
-constexpr std::size_t titles_above = 12; // rows above the headings that may tell about the table
-
-/// The rows in which tables begin. Inside a table another one begins only below a gap.
-std::vector<std::size_t> heading_rows(HeadingScan& scan) {
-  const Grid& grid = scan.grid();
-  std::vector<std::size_t> rows;
-  bool gap = true; // nothing, or a line of words alone, stands right above
-  for (std::size_t row = 0; row < grid.rows(); ++row) {
-    if (row >= searched_closely && rows.empty())
-      break;
-    std::size_t filled = 0;
-    for (std::size_t column = 0; column < grid.columns() && filled < 2; ++column)
-      filled += holds_something(grid.at(row, column));
-    if (filled < 2) {
-      gap = true;
-      continue;
-    }
-    if ((rows.empty() || gap) && rows.size() < most_tables && scan.names_columns(row))
-      rows.push_back(row);
-    gap = false;
-  }
-  return rows;
-}
 
 /// Without known headings: the first row of words that stands over something else.
 std::optional<std::size_t> headings_by_shape(const Grid& grid) {
@@ -58,14 +33,6 @@ std::optional<std::size_t> headings_by_shape(const Grid& grid) {
       return row;
   }
   return std::nullopt;
-}
-
-/// Columns that hold nothing from the headings to the end.
-bool column_is_blank(const Grid& grid, std::size_t column, std::size_t first, std::size_t end) {
-  for (std::size_t row = first; row < std::min(end, first + searched_closely); ++row)
-    if (holds_something(grid.at(row, column)))
-      return false;
-  return true;
 }
 
 /// Whether headings could be a table alone: a pool, or a person by name or runs, and something else.
@@ -91,20 +58,11 @@ bool stands_alone(HeadingScan& scan, std::size_t row, Span columns) {
   return known >= 2 && (pool || (person && of_person));
 }
 
-/// The columns of the tables that begin in a row: parted at blank columns where both sides stand alone.
-std::vector<Span> tables_in_row(HeadingScan& scan, std::size_t row, std::size_t end) {
-  const Grid& grid = scan.grid();
-  std::vector<Span> runs;
-  for (std::size_t column = 0; column < grid.columns(); ++column) {
-    if (column_is_blank(grid, column, row, end))
-      continue;
-    if (runs.empty() || runs.back().end != column)
-      runs.push_back({column, column});
-    runs.back().end = column + 1;
-  }
+/// The runs of columns that are tables of their own; a run that is none belongs to the one before.
+template <class Alone> std::vector<Span> parted(const std::vector<Span>& runs, Alone alone) {
   std::vector<Span> tables;
   for (const Span& run : runs) {
-    if (!tables.empty() && !(stands_alone(scan, row, tables.back()) && stands_alone(scan, row, run)))
+    if (!tables.empty() && !(alone(run) && alone(tables.back())))
       tables.back().end = run.end;
     else
       tables.push_back(run);
@@ -117,20 +75,71 @@ public:
   BlockMaker(HeadingScan& scan, std::size_t row, std::size_t end, std::size_t above)
       : scan_(scan), row_(row), end_(end), above_(above) {}
 
+  /// The tables that begin in the row, parted at blank columns where both sides stand alone.
+  std::vector<Block> blocks(Begins with) {
+    const Grid& grid = scan_.grid();
+    const auto runs = filled_columns(grid, row_, end_);
+    std::vector<Block> all;
+    if (with == Begins::headings) {
+      for (const Span& columns : parted(runs, [&](Span run) { return stands_alone(scan_, row_, run); }))
+        all.push_back(block(columns));
+      return all;
+    }
+    const bool down = with == Begins::days_down;
+    const auto alone = [&](Span run) { return day_block(run, down).days.has_value(); };
+    for (const Span& columns : parted(runs, alone)) {
+      Block days = day_block(columns, down);
+      all.push_back(days.days ? std::move(days) : block(columns));
+    }
+    return all;
+  }
+  /// One behind the last row of the sheet that the blocks reach.
+  [[nodiscard]] std::size_t lowest() const { return lowest_; }
+
+private:
   Block block(Span columns) {
     const HeadingLines rows = headings_of(scan_, row_, end_, above_, columns);
     Block block;
     block.grid = scan_.grid().part({rows.first, end_}, columns);
     block.headings = rows.headings;
     block.first_data = rows.first_data - rows.first;
-    block.end_data = block.grid.rows();
-    titles(block, rows.first, columns);
-    pass(block);
+    block.end_data = without_next_title(block.grid, block.first_data);
+    block.titles = titles(rows.first, columns);
+    pass(block, key_columns(block.headings, scan_));
+    lowest_ = std::max(lowest_, rows.first + block.end_data);
     return block;
   }
 
-private:
-  void titles(Block& block, std::size_t first, Span columns) const {
+  /// Pools down and days across, turned over where they stand the other way round; without days where it is
+  /// no such table.
+  Block day_block(Span columns, bool down) {
+    const Grid below = scan_.grid().part({row_, end_}, columns);
+    std::size_t rows = without_next_title(below, 1);
+    while (rows > 1 && is_blank(below, rows - 1))
+      --rows;
+    const Grid part = below.part({0, rows}, {0, below.columns()});
+    const Grid grid = down ? part.turned_over() : part;
+    Block block;
+    block.grid = grid;
+    for (std::size_t column = 0; column < grid.columns(); ++column) {
+      const std::string line = line_of(grid.at(0, column));
+      block.headings.push_back({line, line});
+    }
+    block.first_data = 1;
+    block.end_data = grid.rows();
+    block.titles = titles(row_, columns);
+    std::vector<std::string> about = block.titles;
+    about.push_back(grid.table().sheet());
+    block.days = day_table(scan_, grid, about);
+    if (block.days) {
+      pass(block, {block.days->names, grid.columns()});
+      lowest_ = std::max(lowest_, row_ + rows);
+    }
+    return block;
+  }
+
+  [[nodiscard]] std::vector<std::string> titles(std::size_t first, Span columns) const {
+    std::vector<std::string> found;
     const std::size_t from = std::max(above_, first > titles_above ? first - titles_above : 0);
     const Grid& grid = scan_.grid();
     for (std::size_t row = from; row < first; ++row)
@@ -141,30 +150,55 @@ private:
           const bool label = text.ends_with(':') && column + 1 < columns.end;
           if (label && holds_something(grid.at(row, column + 1)))
             text += " " + to_text(grid.at(row, ++column));
-          block.titles.push_back(std::move(text));
+          found.push_back(std::move(text));
         }
+    return found;
   }
 
-  /// A line of words alone right above the next table is its title, whatever column it stands in.
-  void leave_title_to_next(Block& block) const {
+  static bool is_blank(const Grid& grid, std::size_t row) {
+    for (std::size_t column = 0; column < grid.columns(); ++column)
+      if (holds_something(grid.at(row, column)))
+        return false;
+    return true;
+  }
+
+  /// The end of the rows: a line of words alone right above the next table is its title, whatever column it
+  /// stands in.
+  [[nodiscard]] std::size_t without_next_title(const Grid& grid, std::size_t first) const {
+    std::size_t end = grid.rows();
+    if (end_ == scan_.grid().rows())
+      return end;
     const auto lone_words = [&](std::size_t row) {
       std::size_t filled = 0;
       bool words = true;
-      for (std::size_t column = 0; column < block.grid.columns(); ++column)
-        if (const Cell& cell = block.grid.at(row, column); holds_something(cell)) {
+      for (std::size_t column = 0; column < grid.columns(); ++column)
+        if (const Cell& cell = grid.at(row, column); holds_something(cell)) {
           ++filled;
           words = words && cell.kind() == CellKind::text;
         }
       return filled <= 1 && words;
     };
-    std::size_t end = block.end_data;
-    while (end > block.first_data && lone_words(end - 1))
+    while (end > first && lone_words(end - 1))
       --end;
-    block.end_data = end;
+    return end;
   }
 
-  static void look_at(std::size_t row, const Grid& grid, const RowUses& uses, Block& said) {
-    if (const auto use = uses.use(row)) {
+  /// Beside pools may stand what else was noted of each day: who came, notes. Per row.
+  std::vector<bool> no_pools(const Block& block) {
+    std::vector<bool> all(block.grid.rows());
+    for (std::size_t row = block.first_data; row < block.end_data; ++row) {
+      const std::string_view name = text_in(block.grid.at(row, block.days->names));
+      all[row] = !name.empty() && says_something(scan_.guess(name)) && !mentions_pool(name);
+    }
+    return all;
+  }
+
+  static void look_at(std::size_t row, const Grid& grid, const RowUses& uses,
+                      const std::vector<bool>& no_pool, Block& said) {
+    auto use = uses.use(row);
+    if (!use && !no_pool.empty() && no_pool[row])
+      use = RowUse::no_pool;
+    if (use) {
       said.passed.push_back({row, *use, *use == RowUse::blank ? std::string() : uses.words(row)});
       return;
     }
@@ -172,10 +206,9 @@ private:
       said.filled[column] += holds_something(grid.at(row, column));
   }
 
-  void pass(Block& block) {
-    if (end_ < scan_.grid().rows())
-      leave_title_to_next(block);
-    const RowUses uses(block.grid, block.headings, key_columns(block.headings, scan_));
+  void pass(Block& block, KeyColumns keys) {
+    const RowUses uses(block.grid, block.headings, keys);
+    const std::vector<bool> no_pool = block.days ? no_pools(block) : std::vector<bool>();
     block.filled.resize(block.grid.columns());
     constexpr std::size_t least = 50'000;
     const std::size_t rows = block.end_data - block.first_data;
@@ -185,7 +218,7 @@ private:
       looked.filled.resize(block.grid.columns());
       const auto [first, end] = range_of(part, parts.size(), rows);
       for (std::size_t row = first; row < end; ++row)
-        look_at(block.first_data + row, block.grid, uses, looked);
+        look_at(block.first_data + row, block.grid, uses, no_pool, looked);
       parts[part] = std::move(looked);
     });
     for (Block& part : parts) {
@@ -203,39 +236,20 @@ private:
 
   HeadingScan& scan_;
   std::size_t row_, end_, above_;
+  std::size_t lowest_ = 0;
 };
 
-std::vector<Block> blocks_of(HeadingScan& scan, const std::vector<std::size_t>& rows) {
+std::vector<Block> blocks_of(HeadingScan& scan, const std::vector<Beginning>& begun) {
   std::vector<Block> blocks;
   std::size_t above = 0;
-  for (std::size_t i = 0; i < rows.size(); ++i) {
-    const std::size_t end = i + 1 < rows.size() ? rows[i + 1] : scan.grid().rows();
-    std::size_t lowest = above;
-    for (const Span& columns : tables_in_row(scan, rows[i], end)) {
-      blocks.push_back(BlockMaker(scan, rows[i], end, above).block(columns));
-      lowest = std::max(lowest, end - (blocks.back().grid.rows() - blocks.back().end_data));
-    }
-    above = lowest;
+  for (std::size_t i = 0; i < begun.size(); ++i) {
+    const std::size_t end = i + 1 < begun.size() ? begun[i + 1].row : scan.grid().rows();
+    BlockMaker maker(scan, begun[i].row, end, above);
+    for (Block& block : maker.blocks(begun[i].with))
+      blocks.push_back(std::move(block));
+    above = std::max(above, maker.lowest());
   }
   return blocks;
-}
-
-/// A second row of headings of the same words is the first one repeated, on the next page of a print.
-void drop_repeats(HeadingScan& scan, std::vector<std::size_t>& rows) {
-  const Grid& grid = scan.grid();
-  std::size_t last = 0;
-  std::erase_if(rows, [&](std::size_t row) {
-    if (row == rows.front()) {
-      last = row;
-      return false;
-    }
-    for (std::size_t column = 0; column < grid.columns(); ++column)
-      if (grid.at(row, column) != grid.at(last, column)) {
-        last = row;
-        return false;
-      }
-    return true;
-  });
 }
 
 } // namespace
@@ -254,6 +268,8 @@ std::string_view name(RowUse use) {
     return "sums";
   case RowUse::section:
     return "section";
+  case RowUse::no_pool:
+    return "no pool";
   }
   return {};
 }
@@ -269,22 +285,18 @@ std::vector<Block> find_tables(const Table& sheet) {
     return {};
   const Grid whole(sheet);
   HeadingScan across(whole);
-  std::vector<std::size_t> rows = heading_rows(across);
-  if (!rows.empty()) {
-    drop_repeats(across, rows);
-    return blocks_of(across, rows);
-  }
+  const std::vector<Beginning> begun = beginnings(across);
+  if (!begun.empty())
+    return blocks_of(across, begun);
   constexpr std::size_t widest = 4096; // more columns than this are no visits side by side
   if (sheet.columns() <= widest && sheet.rows() <= widest) {
     HeadingScan down(whole.turned_over());
-    std::vector<std::size_t> columns = heading_rows(down);
-    if (!columns.empty()) {
-      columns.resize(1); // one list of names serves all visits to its right
-      return blocks_of(down, columns);
-    }
+    const std::vector<Beginning> columns = beginnings(down);
+    if (!columns.empty() && columns.front().with == Begins::headings)
+      return blocks_of(down, {columns.front()}); // one list of names serves all visits to its right
   }
   const auto shape = headings_by_shape(whole);
-  return shape ? blocks_of(across, {*shape}) : std::vector<Block>{};
+  return shape ? blocks_of(across, {{*shape, Begins::headings}}) : std::vector<Block>{};
 }
 
 } // namespace wetspell

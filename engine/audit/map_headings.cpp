@@ -1,6 +1,7 @@
 #include "audit/map_headings.hpp"
 
 #include "audit/dates.hpp"
+#include "audit/map_days.hpp"
 #include "audit/mapper.hpp"
 #include "season/heading.hpp"
 
@@ -283,6 +284,8 @@ std::string_view name(Layout layout) {
     return "a row a reading";
   case Layout::column_a_visit:
     return "a column a visit";
+  case Layout::cell_a_visit:
+    return "a cell a visit";
   }
   return {};
 }
@@ -300,7 +303,7 @@ const Mapping* BlockMap::of(Part part) const {
 }
 
 BlockMap map_headings(const Block& block, const MapHints& hints) {
-  return Mapper(block, hints).map();
+  return block.days ? map_days(block, hints) : Mapper(block, hints).map();
 }
 
 } // namespace wetspell

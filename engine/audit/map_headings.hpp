@@ -15,7 +15,7 @@ namespace wetspell {
 /// A mapping that is less sure than this is left open rather than guessed.
 inline constexpr double sure_enough = 0.6;
 
-enum class Layout : std::uint8_t { row_a_visit, row_a_reading, column_a_visit };
+enum class Layout : std::uint8_t { row_a_visit, row_a_reading, column_a_visit, cell_a_visit };
 std::string_view name(Layout layout); ///< "a row a visit"
 
 /// What one column was taken for.

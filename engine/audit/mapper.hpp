@@ -43,7 +43,11 @@ Field date_field(TableKind kind);
 /// How many of the readings that only visits to pools have; weather does not pass for them.
 std::size_t pool_readings(const AsTable& table);
 
-/// Gives every mapped column its unit, or says that it stays open.
+/// Gives a mapped quantity without a unit the one of its bare numbers, or says that it stays open.
+/// `table_system`: that of the table's other columns.
+void settle_unit(Mapping& mapping, const Column& column, std::optional<UnitSystem> table_system,
+                 const Settings* settings);
+/// The same for every mapped column.
 void settle_units(BlockMap& map, const std::vector<Column>& columns, const Settings* settings);
 
 } // namespace wetspell

@@ -1,6 +1,7 @@
 // A row a reading: rows of one pool, day and person become one visit.
 #include "audit/column_units.hpp"
 #include "audit/heading_unit.hpp"
+#include "audit/name_of_reading.hpp"
 #include "audit/row_reader.hpp"
 #include "season/locate.hpp"
 #include "season/words.hpp"
@@ -13,15 +14,6 @@
 namespace wetspell {
 
 namespace {
-
-/// A field of visits that a word for a kind of reading means.
-std::optional<Field> reading_meant(const HeadingGuess& guess) {
-  for (const WordMatch& match : guess.matches)
-    if (match.table == TableKind::visits && match.score >= sure_enough &&
-        spec(match.field).role == Role::typed && !spec(match.field).required)
-      return match.field;
-  return std::nullopt;
-}
 
 constexpr std::array temperatures{Field::visit_temperature_1, Field::visit_temperature_2,
                                   Field::visit_temperature_3};

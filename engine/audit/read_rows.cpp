@@ -1,4 +1,5 @@
 // A row a record, and the tables that all layouts fill.
+#include "audit/map_days.hpp"
 #include "audit/row_reader.hpp"
 #include "base/in_parts.hpp"
 #include "season/locate.hpp"
@@ -109,6 +110,14 @@ private:
     };
     if (kind == TableKind::visits || kind == TableKind::life)
       want_keys(kind, kind == TableKind::visits ? visit_keys : life_keys);
+    if (table.map.layout == Layout::cell_a_visit) {
+      const Keys& fields = kind == TableKind::visits ? visit_keys : life_keys;
+      wanted(kind).add(fields.date, Unit::none);
+      if (kind == TableKind::life)
+        want_counts();
+      wanted(kind).rows += filled_cells(table.block);
+      return;
+    }
     if (table.map.layout == Layout::row_a_reading) {
       groups_[index] = std::make_unique<ReadingGroups>(table, static_cast<std::uint32_t>(index));
       want_readings(*groups_[index], kind);
@@ -117,10 +126,14 @@ private:
     wanted(kind).rows += table.block.records();
     if (has_counts(table.map)) {
       want_keys(TableKind::life, life_keys);
-      for (const Field field : {Field::life_species, Field::life_seen_as, Field::life_by_first})
-        wanted(TableKind::life).add(field, Unit::none);
+      want_counts();
       wanted(TableKind::life).rows += counts_in(table);
     }
+  }
+
+  void want_counts() {
+    for (const Field field : {Field::life_species, Field::life_seen_as, Field::life_by_first})
+      wanted(TableKind::life).add(field, Unit::none);
   }
 
   void want_readings(const ReadingGroups& groups, TableKind kind) {
@@ -148,6 +161,8 @@ private:
       if (*table.map.kind == to.kind()) {
         if (groups_[i])
           groups_[i]->read(to, reader_);
+        else if (table.map.layout == Layout::cell_a_visit)
+          read_cells(tables_, index, to, reader_);
         else
           read_records(tables_, index, to, reader_);
       } else if (to.kind() == TableKind::life && !groups_[i] && has_counts(table.map)) {

@@ -128,7 +128,7 @@ Cell KeyReader::date(std::size_t row) {
 }
 
 void RowReader::unread(TidyTable& to, std::size_t row, Spot at, const Cell& cell, std::string reason,
-                       std::string sort) {
+                       std::string sort, std::size_t rows) {
   if (to.states[row] == RowState::usable)
     to.states[row] = RowState::after_answers;
   ++tidy_.unread_count;
@@ -137,7 +137,7 @@ void RowReader::unread(TidyTable& to, std::size_t row, Spot at, const Cell& cell
   const Mapped& table = tables_[at.table];
   tidy_.unread.push_back({table.block.grid.place(at.row, at.column), at.table,
                           table.block.headings[at.column].text, to_text(cell), std::move(reason),
-                          std::move(sort)});
+                          std::move(sort), rows});
 }
 
 void RowReader::keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Field pool, Field date) {

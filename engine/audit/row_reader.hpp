@@ -50,8 +50,9 @@ public:
   /// used.
   void cell(TidyTable& to, std::size_t row, std::size_t column, const Cell& from, Spot at, Unit unit,
             bool unit_open);
-  void unread(TidyTable& to, std::size_t row, Spot at, const Cell& cell, std::string reason,
-              std::string sort);
+  /// `rows`: how many tidy rows, this one among them, the cell concerns.
+  void unread(TidyTable& to, std::size_t row, Spot at, const Cell& cell, std::string reason, std::string sort,
+              std::size_t rows = 1);
   /// What another reader of the same tables left unread.
   void take_unread(Tidy other) { tidy_.take_unread(std::move(other)); }
 
@@ -66,6 +67,7 @@ void settle_keys(TidyTable& table);
 // One layout each; called with the tidy tables that they fill.
 void read_records(const std::vector<Mapped>& tables, std::uint32_t index, TidyTable& to, RowReader& reader);
 void read_counts(const std::vector<Mapped>& tables, std::uint32_t index, TidyTable& to, RowReader& reader);
+void read_cells(const std::vector<Mapped>& tables, std::uint32_t index, TidyTable& to, RowReader& reader);
 
 /// The readings of a table with a row a reading, sorted into visits before any is read.
 class ReadingGroups {

@@ -9,17 +9,21 @@ namespace wetspell {
 
 namespace {
 
-constexpr std::array<std::string_view, 20> sum_words{
-    "sum",      "sums", "total", "totals", "subtotal", "subtotals", "grand",  "mean",  "means", "average",
-    "averages", "avg",  "min",   "max",    "minimum",  "maximum",   "median", "stdev", "sd",    "count"};
+constexpr std::array<std::string_view, 19> sum_words{
+    "sum", "sums", "total", "totals",  "subtotal", "subtotals", "mean",  "means", "average", "averages",
+    "avg", "min",  "max",   "minimum", "maximum",  "median",    "stdev", "sd",    "count"};
 
 bool says_sum(std::string_view text) {
   constexpr std::string_view beginnings = "sStTgGmMaAcC";
   if (text.empty() || beginnings.find(text.front()) == std::string_view::npos)
     return false;
   const auto words = words_of(text);
+  const auto sums = [](const std::string& word) {
+    return std::find(sum_words.begin(), sum_words.end(), word) != sum_words.end();
+  };
+  // "Grand total", but not the pool "Grand Meadow".
   return !words.empty() && words.size() <= 5 &&
-         std::find(sum_words.begin(), sum_words.end(), words.front()) != sum_words.end();
+         (sums(words.front()) || (words.size() > 1 && words.front() == "grand" && sums(words[1])));
 }
 
 } // namespace
@@ -41,7 +45,8 @@ bool RowUses::repeats_headings(std::size_t row) const {
   for (std::size_t column = 0; column < headings_.size(); ++column) {
     const Cell& cell = grid_.at(row, column);
     filled += !cell.empty();
-    same += cell.kind() == CellKind::text && cell.text() == headings_[column].alone;
+    same += (cell.kind() == CellKind::text && cell.text() == headings_[column].alone) ||
+            (cell.kind() == CellKind::date && to_text(cell) == headings_[column].alone);
   }
   return same >= 2 && same * 2 >= filled;
 }

@@ -35,35 +35,39 @@ std::optional<UnitSystem> system_of_table(const BlockMap& map, const std::vector
 
 } // namespace
 
-void settle_units(BlockMap& map, const std::vector<Column>& columns, const Settings* settings) {
-  const auto table_system = system_of_table(map, columns);
-  for (Mapping& mapping : map.columns) {
-    if (!mapping.field || spec(*mapping.field).type != FieldType::quantity ||
-        usual_unit(spec(*mapping.field).kind) == Unit::none || mapping.unit != Unit::none)
-      continue;
-    const Kind kind = spec(*mapping.field).kind;
-    const Column& column = columns[mapping.column];
-    const AsKind& as = column.as(kind);
-    const auto put = [&](Unit unit, std::string_view why) {
-      mapping.unit = unit;
-      mapping.reason += fmt::format("; {}", why);
-    };
-    if (column.said_unit() != Unit::none && fits(column.said_unit(), kind)) {
-      put(column.said_unit(), fmt::format("{} as the heading says", symbol(column.said_unit())));
-    } else if (as.with_unit > 0 && as.with_unit * 2 >= as.readable && fits(as.typed, kind)) {
-      put(as.typed, fmt::format("{} as {} of {} cells say", symbol(as.typed), as.with_unit, as.readable));
-    } else if (settings != nullptr) {
-      put(settings->unit_of(kind),
-          fmt::format("{} as the workbook's settings say", symbol(settings->unit_of(kind))));
-    } else if (const ColumnUnit told = unit_by_numbers(kind, as, table_system); told.unit != Unit::none) {
-      put(told.unit, told.reason);
-      mapping.confidence = std::min(mapping.confidence, told.confidence);
-    } else if (!as.bare.empty()) {
-      mapping.unit_open = true;
+void settle_unit(Mapping& mapping, const Column& column, std::optional<UnitSystem> table_system,
+                 const Settings* settings) {
+  if (!mapping.field || spec(*mapping.field).type != FieldType::quantity ||
+      usual_unit(spec(*mapping.field).kind) == Unit::none || mapping.unit != Unit::none)
+    return;
+  const Kind kind = spec(*mapping.field).kind;
+  const AsKind& as = column.as(kind);
+  const auto put = [&](Unit unit, std::string_view why) {
+    mapping.unit = unit;
+    mapping.reason += fmt::format("; {}", why);
+  };
+  if (column.said_unit() != Unit::none && fits(column.said_unit(), kind)) {
+    put(column.said_unit(), fmt::format("{} as the heading says", symbol(column.said_unit())));
+  } else if (as.with_unit > 0 && as.with_unit * 2 >= as.readable && fits(as.typed, kind)) {
+    put(as.typed, fmt::format("{} as {} of {} cells say", symbol(as.typed), as.with_unit, as.readable));
+  } else if (settings != nullptr) {
+    put(settings->unit_of(kind),
+        fmt::format("{} as the workbook's settings say", symbol(settings->unit_of(kind))));
+  } else if (const ColumnUnit told = unit_by_numbers(kind, as, table_system); told.unit != Unit::none) {
+    put(told.unit, told.reason);
+    mapping.confidence = std::min(mapping.confidence, told.confidence);
+  } else {
+    mapping.unit_open = true; // also where no number was seen: the sample is not all
+    if (!as.bare.empty())
       mapping.reason += fmt::format("; the unit cannot be told from {} numbers between {:.6g} and {:.6g}",
                                     as.bare.size(), as.lowest(), as.highest());
-    }
   }
+}
+
+void settle_units(BlockMap& map, const std::vector<Column>& columns, const Settings* settings) {
+  const auto table_system = system_of_table(map, columns);
+  for (Mapping& mapping : map.columns)
+    settle_unit(mapping, columns[mapping.column], table_system, settings);
 }
 
 } // namespace wetspell

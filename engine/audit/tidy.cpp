@@ -32,8 +32,8 @@ std::int32_t TidyTable::column(Field field) const {
   return found == fields_.end() ? -1 : static_cast<std::int32_t>(found - fields_.begin());
 }
 
-std::size_t TidyTable::add_row(std::uint32_t table, std::uint32_t grid_row) {
-  from_.push_back({table, grid_row});
+std::size_t TidyTable::add_row(std::uint32_t table, std::uint32_t grid_row, std::uint32_t grid_column) {
+  from_.push_back({table, grid_row, grid_column});
   states.push_back(RowState::usable);
   return from_.size() - 1;
 }
@@ -49,9 +49,9 @@ void TidyTable::comes_from(std::size_t row, std::size_t column, Spot spot) {
 Spot TidyTable::origin(std::size_t row, std::size_t column) const {
   if (const auto found = elsewhere_.find(row * fields_.size() + column); found != elsewhere_.end())
     return found->second;
-  const Source& source = from_[row];
-  const std::int32_t at = columns_[source.table][column];
-  return {source.table, source.row, at < 0 ? 0 : static_cast<std::uint32_t>(at)};
+  const Spot& own = from_[row];
+  const std::int32_t at = columns_[own.table][column];
+  return {own.table, own.row, at < 0 ? own.column : static_cast<std::uint32_t>(at)};
 }
 
 Table TidyTable::take_cells() {

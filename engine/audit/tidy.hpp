@@ -24,9 +24,10 @@ struct Unread {
   Place place;
   std::size_t table = 0; ///< index of the source table
   std::string heading;
-  std::string text;   ///< as it stands there
-  std::string reason; ///< with the words it is about
-  std::string sort;   ///< the reason alone, for counting
+  std::string text;     ///< as it stands there
+  std::string reason;   ///< with the words it is about
+  std::string sort;     ///< the reason alone, for counting
+  std::size_t rows = 1; ///< tidy rows that it concerns
 };
 
 /// What became of a row.
@@ -53,8 +54,8 @@ public:
   /// The column of a field; -1: none.
   [[nodiscard]] std::int32_t column(Field field) const;
 
-  /// Begins the next row; gives its number.
-  std::size_t add_row(std::uint32_t table, std::uint32_t grid_row);
+  /// Begins the next row; gives its number. `grid_column`: where the row's own cell is not the first.
+  std::size_t add_row(std::uint32_t table, std::uint32_t grid_row, std::uint32_t grid_column = 0);
   [[nodiscard]] Cell& at(std::size_t row, std::size_t column) { return cells_.at(row + 1, column); }
   [[nodiscard]] const Cell& at(std::size_t row, std::size_t column) const {
     return cells_.at(row + 1, column);
@@ -63,8 +64,10 @@ public:
   void comes_from(std::uint32_t table, std::size_t column, std::uint32_t grid_column);
   /// This one cell comes from elsewhere.
   void comes_from(std::size_t row, std::size_t column, Spot spot);
-  /// The source cell; the row's first cell where the value has no cell of its own.
+  /// The source cell; the row's own cell where the value has none.
   [[nodiscard]] Spot origin(std::size_t row, std::size_t column) const;
+  /// The row's own cell.
+  [[nodiscard]] Spot origin(std::size_t row) const { return from_[row]; }
 
   /// With the heading row; the cells are gone from here afterwards.
   Table take_cells();
@@ -72,14 +75,11 @@ public:
   std::vector<RowState> states; ///< per row
 
 private:
-  struct Source {
-    std::uint32_t table, row;
-  };
   TableKind kind_;
   std::vector<Field> fields_;
   std::vector<Unit> units_;
   Table cells_;
-  std::vector<Source> from_;
+  std::vector<Spot> from_;
   std::vector<std::vector<std::int32_t>> columns_; ///< per source table, per column: of its grid or -1
   std::unordered_map<std::uint64_t, Spot> elsewhere_;
 };

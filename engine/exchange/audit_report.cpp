@@ -23,7 +23,13 @@ std::string fields_in_words(const std::vector<Field>& fields) {
   return words;
 }
 
-std::string text_of_table(const AuditedTable& table) {
+/// A row that is no record, as the sheet has it: a column where the table is turned.
+bool is_column(const Audit& audit, std::size_t table) {
+  return audit.frames[table].turned;
+}
+
+std::string text_of_table(const Audit& audit, std::size_t index) {
+  const AuditedTable& table = audit.tables[index];
   std::string out = fmt::format(
       "\n{}, rows {} to {}: {}, {} ({})\n", table.sheet, table.first_row, table.last_row,
       table.kind ? fmt::format("a table of {}", spec(*table.kind).name) : std::string("no table of ours"),
@@ -41,7 +47,10 @@ std::string text_of_table(const AuditedTable& table) {
   }
   for (const AuditedRow& row : table.passed)
     if (row.use != RowUse::blank)
-      out += fmt::format("  row {} passed over: {}, \"{}\"\n", row.row, name(row.use), row.text);
+      out += fmt::format("  {} passed over: {}, \"{}\"\n",
+                         is_column(audit, index) ? "column " + column_letters(row.row - 1)
+                                                 : fmt::format("row {}", row.row),
+                         name(row.use), row.text);
   return out;
 }
 
@@ -83,7 +92,11 @@ json table_json(const Audit& audit, std::size_t index) {
                         {"reason", each.reason}});
   json passed = json::array();
   for (const AuditedRow& row : table.passed)
-    passed.push_back({{"row", row.row}, {"what", name(row.use)}, {"text", row.text}});
+    passed.push_back({is_column(audit, index)
+                          ? json::object_t::value_type{"column", column_letters(row.row - 1)}
+                          : json::object_t::value_type{"row", row.row},
+                      {"what", name(row.use)},
+                      {"text", row.text}});
   json lacking = json::array();
   for (const LackingRule& each : audit.lacking)
     lacking.push_back({{"rule", each.rule->name}, {"missing", fields_in_words(each.missing)}});
@@ -113,8 +126,8 @@ std::string audit_text(const Audit& audit) {
   std::string out;
   for (const std::string& line : verdict_lines(audit))
     out += line + "\n";
-  for (const AuditedTable& table : audit.tables)
-    out += text_of_table(table);
+  for (std::size_t index = 0; index < audit.tables.size(); ++index)
+    out += text_of_table(audit, index);
   if (!audit.findings.empty())
     out += "\nWhat was found\n";
   for (const AuditFinding& each : audit.findings)
@@ -168,10 +181,11 @@ std::string audit_csv(std::span<const Audit> audits) {
     for (const Unread& unread : audit.unread)
       add({audit.file, unread.place.sheet, std::to_string(unread.place.row),
            column_letters(unread.place.column), "unread", "", "", unread.text, unread.reason, ""});
-    for (const AuditedTable& table : audit.tables)
-      for (const AuditedRow& passed : table.passed)
-        add({audit.file, table.sheet, std::to_string(passed.row), "", "passed over", "", "", passed.text,
-             std::string(name(passed.use)), ""});
+    for (std::size_t index = 0; index < audit.tables.size(); ++index)
+      for (const AuditedRow& passed : audit.tables[index].passed)
+        add({audit.file, audit.tables[index].sheet, is_column(audit, index) ? "" : std::to_string(passed.row),
+             is_column(audit, index) ? column_letters(passed.row - 1) : "", "passed over", "", "",
+             passed.text, std::string(name(passed.use)), ""});
   }
   return csv_from_table(out);
 }

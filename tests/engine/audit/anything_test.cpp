@@ -70,10 +70,20 @@ Table any_sheet(std::mt19937& engine, unsigned seed) {
   const std::vector<std::vector<const char*>> heads{{"Pool", "Date", "Depth (cm)", "Temp", "Notes"},
                                                     {"Site", "Date", "Parameter", "Value", "Units"},
                                                     {"Pool", "Date", "Species", "Count", "Stage"},
-                                                    {"Date", "Temp", "Depth", "Length", "Width"}};
-  if (seed % 2 == 0)
-    for (std::size_t column = 0; column < std::min<std::size_t>(5, sheet.columns()); ++column)
-      sheet.at(0, column) = Cell::of_text(heads[seed / 2 % heads.size()][column]);
+                                                    {"Date", "Temp", "Depth", "Length", "Width"},
+                                                    {"Depth (cm)", "2019-04-01", "3/4/19", "12 Apr", "Mean"},
+                                                    {"Depth (cm)", "B07", "B08", "B09", "Notes"}};
+  if (seed % 2 != 0)
+    return sheet;
+  const auto& head = heads[seed / 2 % heads.size()];
+  for (std::size_t column = 0; column < std::min<std::size_t>(5, sheet.columns()); ++column)
+    sheet.at(0, column) = Cell::of_text(head[column]);
+  const bool days_across = &head == &heads[heads.size() - 2];
+  const bool days_down = &head == &heads.back();
+  for (std::size_t row = 1; row < sheet.rows(); ++row) // at the side of days, pools; at that of pools, days
+    if (days_across || days_down)
+      sheet.at(row, 0) = days_across ? Cell::of_text("B0" + std::to_string(row % 10))
+                                     : Cell::of_date(43567 + static_cast<double>(row));
   return sheet;
 }
 
@@ -89,6 +99,7 @@ const Cell* cell_at(const std::vector<Table>& sheets, const Place& place) {
 
 TEST(Anything, IsAnsweredCountedAndLedBack) {
   std::size_t rows = 0;
+  std::size_t days = 0;
   std::size_t findings = 0;
   std::size_t unread = 0;
   for (unsigned seed = 0; seed < 3000; ++seed) {
@@ -104,8 +115,10 @@ TEST(Anything, IsAnsweredCountedAndLedBack) {
           ASSERT_NE(cell_at(sheets, a.source(table, row, column)), nullptr) << "seed " << seed;
     }
     std::size_t by_table = 0;
-    for (const AuditedTable& table : a.tables)
+    for (const AuditedTable& table : a.tables) {
       by_table += table.rows.all();
+      days += table.layout == Layout::cell_a_visit ? table.rows.all() : 0;
+    }
     ASSERT_EQ(a.rows.all(), tidy) << "seed " << seed;
     ASSERT_EQ(by_table, tidy) << "seed " << seed;
     for (const AuditFinding& each : a.findings)
@@ -127,6 +140,7 @@ TEST(Anything, IsAnsweredCountedAndLedBack) {
   }
   // The chance is rich enough to mean something.
   EXPECT_GT(rows, 2000u);
+  EXPECT_GT(days, 500u);
   EXPECT_GT(findings, 500u);
   EXPECT_GT(unread, 500u);
 }

@@ -30,6 +30,9 @@ enum class Dates {
   without_year
 };
 
+/// Where a sheet with pools and days at its sides names what was read.
+enum class Named { corner, title, sheet };
+
 /// How one old sheet is written.
 struct Style {
   std::string name;
@@ -47,6 +50,8 @@ struct Style {
   bool pools_as_sections = false; ///< no pool column: lines between the rows name it
   bool sheet_a_pool = false;      ///< no pool column: one sheet a pool, called as it is
   std::size_t shift = 0;          ///< blank columns on the left
+  Named named = Named::corner;    ///< of a cell a visit: its columns are pool, date and the reading
+  bool days_down = false;         ///< of a cell a visit: pools stand across
 };
 
 struct TrueVisit {

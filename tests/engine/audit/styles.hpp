@@ -54,6 +54,11 @@ inline const Columns grouped{
 inline const std::map<Field, std::string> groups{{F::visit_temperature_1, "Water temperature"},
                                                  {F::visit_length, "Size of the water"}};
 
+inline const Columns depths{
+    {F::visit_pool, "Pool"}, {F::visit_date, "Date"}, {F::visit_depth, "Water depth"}};
+inline const Columns warmths{
+    {F::visit_pool, "Site"}, {F::visit_date, "Date"}, {F::visit_temperature_mean, "Water temp"}};
+
 inline Columns without(Columns columns, Field field) {
   std::erase_if(columns, [&](const auto& column) { return column.first == field; });
   return columns;
@@ -65,6 +70,13 @@ inline Style make(
   style.name = std::move(name);
   style.columns = columns;
   change(style);
+  return style;
+}
+
+inline Style cells(
+    std::string name, const Columns& columns, void (*change)(Style&) = [](Style&) {}) {
+  Style style = make(std::move(name), columns, change);
+  style.layout = Layout::cell_a_visit;
   return style;
 }
 
@@ -178,6 +190,66 @@ inline std::vector<Style> all_styles() {
              s.titles = {"Readings 2019"};
              s.dates = Dates::two_digit_years;
            }),
+      cells("a_cell_a_visit", depths),
+      cells("a_cell_a_visit_us", warmths,
+            [](Style& s) {
+              s.metric = false;
+              s.dates = Dates::month_first;
+            }),
+      cells("a_cell_a_visit_named_by_title", depths,
+            [](Style& s) {
+              s.named = Named::title;
+              s.dates = Dates::without_year;
+              s.units = UnitsAt::comma;
+            }),
+      cells("a_cell_a_visit_named_by_sheet", depths,
+            [](Style& s) {
+              s.named = Named::sheet;
+              s.dates = Dates::serials;
+              s.units = UnitsAt::behind;
+              s.titles = {"Survey of the north woods"};
+            }),
+      cells("a_cell_a_visit_units_in_cells", depths,
+            [](Style& s) {
+              s.named = Named::title;
+              s.units = UnitsAt::cells;
+              s.dates = Dates::two_digit_years;
+            }),
+      cells("a_cell_a_visit_units_nowhere", warmths,
+            [](Style& s) {
+              s.named = Named::title;
+              s.units = UnitsAt::nowhere;
+              s.dates = Dates::day_first;
+            }),
+      cells("a_cell_a_visit_sums_and_gaps", depths,
+            [](Style& s) {
+              s.sums = s.dividers = s.footnote = true;
+              s.foreign = {"Mean", "Canopy code"};
+              s.shift = 2;
+            }),
+      cells("a_cell_a_visit_headings_repeated", depths,
+            [](Style& s) {
+              s.repeated_headings = true;
+              s.named = Named::sheet;
+            }),
+      cells("a_cell_a_visit_notes_in_numbers", depths, [](Style& s) { s.notes_in_numbers = true; }),
+      cells("days_down", depths, [](Style& s) { s.days_down = true; }),
+      cells("days_down_us", warmths,
+            [](Style& s) {
+              s.days_down = true;
+              s.metric = false;
+              s.named = Named::title;
+              s.dates = Dates::month_words;
+            }),
+      cells("days_down_sums_and_gaps", depths,
+            [](Style& s) {
+              s.days_down = true;
+              s.sums = s.dividers = true;
+              s.foreign = {"Mean"};
+              s.shift = 1;
+              s.dates = Dates::iso;
+              s.named = Named::sheet;
+            }),
   };
 }
 

@@ -95,6 +95,8 @@ public:
       }
       return all;
     }
+    if (style_.layout == Layout::cell_a_visit)
+      return {cells()};
     if (style_.layout == Layout::row_a_reading)
       return {table_of("Sheet1", readings(), style_.shift)};
     Rows rows = head();
@@ -221,6 +223,71 @@ private:
                             : Cell::of_text(std::string(symbol(unit_of(field, style_.metric))))});
       }
     return rows;
+  }
+
+  /// Pools down and days across, each cell one reading.
+  [[nodiscard]] Table cells() const {
+    const auto& [field, words] = style_.columns.back();
+    const std::string reading_words = heading_text(style_, field, words);
+    Rows above;
+    if (style_.named == Named::title)
+      above = {{Cell::of_text(reading_words + ", spring 2019")}, {}};
+    for (const std::string& title : style_.titles)
+      above.push_back({Cell::of_text(title)});
+    std::set<std::string> pools;
+    std::set<double> days;
+    for (const TrueVisit& visit : visits_) {
+      pools.insert(visit.pool);
+      days.insert(visit.date);
+    }
+    Rows rows{{Cell::of_text(style_.named == Named::corner ? reading_words : style_.columns.front().second)}};
+    for (const double day : days)
+      rows[0].push_back(date_cell(day, style_.dates));
+    for (const std::string& foreign : style_.foreign)
+      rows[0].push_back(Cell::of_text(foreign));
+    for (const std::string& pool : pools) {
+      if (style_.dividers && rows.size() > 1)
+        rows.emplace_back();
+      if (style_.repeated_headings && rows.size() == 4) {
+        rows.emplace_back();
+        rows.push_back(rows[0]);
+      }
+      std::vector<Cell>& row = rows.emplace_back();
+      row.push_back(Cell::of_text(pool));
+      for (const double day : days) {
+        const auto visit = std::find_if(visits_.begin(), visits_.end(), [&](const TrueVisit& each) {
+          return each.pool == pool && each.date == day;
+        });
+        const bool spoiled = style_.notes_in_numbers && visit == visits_.begin() + 4;
+        row.push_back(visit == visits_.end() ? Cell{}
+                      : spoiled              ? Cell::of_text("stick lost, come back")
+                                             : reading(*visit, field));
+      }
+      for (std::size_t i = 0; i < style_.foreign.size(); ++i)
+        row.push_back(Cell::of_number(40.5));
+    }
+    if (style_.sums) {
+      std::vector<Cell>& row = rows.emplace_back();
+      row.push_back(Cell::of_text("Total"));
+      for (std::size_t i = 0; i < days.size(); ++i)
+        row.push_back(Cell::of_number(40.5));
+    }
+    if (style_.footnote) {
+      rows.emplace_back();
+      rows.push_back({Cell::of_text("* all readings by the same stick, see the binder")});
+    }
+    const std::string sheet = style_.named == Named::sheet ? reading_words : "Sheet1";
+    Table body = table_of(sheet, rows, 0);
+    if (style_.days_down)
+      body = turned(body);
+    Table whole(Place{sheet, 1, 0}, above.size() + body.rows(), style_.shift + body.columns());
+    for (std::size_t row = 0; row < above.size(); ++row)
+      if (!above[row].empty())
+        whole.at(row, style_.shift) = above[row][0];
+    for (std::size_t row = 0; row < body.rows(); ++row)
+      for (std::size_t column = 0; column < body.columns(); ++column)
+        whole.at(above.size() + row, style_.shift + column) = body.at(row, column);
+    return whole;
   }
 
   static Table turned(const Table& table) {

@@ -99,6 +99,30 @@ TEST_F(AuditSheets, TidyRowsHaveTheColumnsOfASeasonWorkbookAndLeadToTheirSource)
   EXPECT_EQ(shown("Tidy visits." + use + "8"), "after answers");
 }
 
+TEST_F(AuditSheets, PoolsAndDaysAtTheSidesAreTakenApartOnceItIsSaidWhatWasRead) {
+  const Document old = workbook_of({testing::sheet("Sheet1", R"(
+Survey of 2019
+Pool | 2019-04-03 | 2019-04-17
+B07 | 23 | 20
+B08 | 30 | 28)")});
+  EXPECT_EQ(run(old)["layout"], "a cell a visit");
+  const std::string row = std::to_string(row_with(old, "Headings", "A", "Survey of 2019"));
+  EXPECT_EQ(old.read("Headings.B" + row).text, "Sheet1.B2");
+  old.setText("Headings.C" + row, "Visits: Depth");
+  old.setText("Headings.D" + row, "in");
+  const json said = run(old);
+  EXPECT_EQ(said["rows"]["usable"], 4);
+  EXPECT_EQ(old.read("Tidy visits.A7").text, "B07");
+  EXPECT_EQ(old.read("Tidy visits.B7").text, "2019-04-17");
+  const std::size_t first = workbook::column_of(Field::visit_pool);
+  const std::string depth = column_letters(workbook::column_of(Field::visit_depth) - first);
+  EXPECT_EQ(old.read("Tidy visits." + depth + "7").value, 20) << "inches, as a fresh workbook has them";
+  std::size_t columns = 0;
+  for (const FieldSpec& field : fields(TableKind::visits))
+    columns += field.role == Role::typed;
+  EXPECT_EQ(old.read("Tidy visits." + column_letters(columns) + "7").text, "Sheet1.C3");
+}
+
 TEST_F(AuditSheets, TidyRowsCanBePutBelowTheRowsOfASeason) {
   run();
   std::size_t columns = 0;

@@ -1,0 +1,91 @@
+#include "audit/told.hpp"
+
+#include "audit/mapper.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace wetspell {
+
+namespace {
+
+/// Where columns of the grid stand, as the sheet names them: "B:E, G"; rows where it is turned.
+std::string spots(const Grid& grid, const std::vector<std::size_t>& columns) {
+  const auto spot = [&](std::size_t column) {
+    const Place place = grid.place(0, column);
+    return grid.turned() ? std::to_string(place.row) : column_letters(place.column);
+  };
+  std::string words;
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    std::size_t last = i;
+    while (last + 1 < columns.size() && columns[last + 1] == columns[last] + 1)
+      ++last;
+    words += fmt::format("{}{}{}", words.empty() ? "" : ", ", spot(columns[i]),
+                         last > i ? ":" + spot(columns[last]) : "");
+    i = last;
+  }
+  return words;
+}
+
+/// The days that head columns.
+AuditedColumn days_told(const Mapped& mapped) {
+  const Place place = mapped.block.grid.place(0, 0);
+  Mapping days;
+  days.column = mapped.block.days->days.front();
+  days.field = date_field(*mapped.map.kind);
+  days.confidence = 1;
+  days.reason = "each stands at the side of its readings";
+  return {mapped.block.grid.turned() ? column_letters(place.column) : std::to_string(place.row), days};
+}
+
+/// What became of each column; the columns of days, which are taken for one reading, are told as one.
+std::vector<AuditedColumn> columns_told(const Mapped& mapped) {
+  const Grid& grid = mapped.block.grid;
+  std::vector<AuditedColumn> told;
+  for (const Mapping& mapping : mapped.map.columns) {
+    std::vector<std::size_t> columns{mapping.column};
+    if (const auto& days = mapped.block.days) {
+      if (mapping.column == days->days.front()) {
+        columns = days->days;
+        if (mapped.map.kind)
+          told.push_back(days_told(mapped));
+      } else if (std::find(days->days.begin(), days->days.end(), mapping.column) != days->days.end()) {
+        continue;
+      }
+    }
+    told.push_back({spots(grid, columns), mapping});
+  }
+  return told;
+}
+
+} // namespace
+
+AuditedTable told(const Mapped& mapped) {
+  const Block& block = mapped.block;
+  const bool turned = block.grid.turned();
+  AuditedTable table;
+  table.sheet = block.grid.table().sheet();
+  table.kind = mapped.map.kind;
+  table.layout = mapped.map.layout;
+  table.reason = mapped.map.reason;
+  table.date_reason = mapped.date_reason;
+  std::size_t last = block.first_data;
+  for (std::size_t row = block.end_data; row > block.first_data; --row)
+    if (block.is_record(row - 1)) {
+      last = row;
+      break;
+    }
+  table.first_row = block.grid.place(0, 0).row;
+  table.last_row = turned ? block.grid.place(0, block.grid.columns() - 1).row
+                          : block.grid.place(std::max<std::size_t>(last, 1) - 1, 0).row;
+  table.records = block.records();
+  table.columns = columns_told(mapped);
+  for (const PassedRow& passed : block.passed) {
+    const Place place = block.grid.place(passed.row, 0);
+    table.passed.push_back({turned ? place.column + 1 : place.row, passed.use, passed.text});
+  }
+  return table;
+}
+
+} // namespace wetspell
