@@ -5,6 +5,7 @@
 #include "base/text.hpp"
 #include "driver/failure.hpp"
 #include "driver/formats.hpp"
+#include "gather/without_outside.hpp"
 #include "sheet/undo_step.hpp"
 
 #include <com/sun/star/document/MacroExecMode.hpp>
@@ -109,8 +110,13 @@ Document Document::open(Office& office, const std::filesystem::path& file, const
     filter = {property("FilterName", Any(toOffice(format.filter))),
               property("FilterOptions", Any(toOffice(format.options)))};
   }
-  const auto model = inWords(office, fmt::format("{} cannot be opened", file.string()),
-                             [&] { return load(office, urlOf(file), options, filter); });
+  const auto model = inWords(office, fmt::format("{} cannot be opened", file.string()), [&] {
+    const auto cut = options.cutOff ? addin::without_outside(office.context(), file) : addin::CutOff();
+    if (!cut.stream.is())
+      return load(office, urlOf(file), options, filter);
+    return load(office, "private:stream", options,
+                {property("InputStream", Any(cut.stream)), property("FilterName", Any(cut.filter))});
+  });
   if (!model.is()) {
     throw Failure(fmt::format("{} is not a spreadsheet the office can open", file.string()));
   }

@@ -15,6 +15,7 @@ struct OpenOptions {
   bool hidden = true;     ///< without a window
   bool readOnly = false;  ///< changes are refused
   bool runMacros = false; ///< macros of the document itself
+  bool cutOff = false;    ///< as a copy without anything that reaches outside, to be read only
 };
 
 /// What one cell holds.

@@ -18,6 +18,7 @@ std::string tablesLine(Office& office, const std::filesystem::path& file, addin:
   try {
     OpenOptions options;
     options.readOnly = true;
+    options.cutOff = true;
     const Document document = Document::open(office, file, options);
     return head + ",\"tables\":" + json_from_tables(addin::tablesOf(document.model(), which)) + "}";
   } catch (const css::uno::Exception&) {

@@ -2,6 +2,7 @@
 
 #include "base/text.hpp"
 #include "exchange/csv.hpp"
+#include "gather/without_outside.hpp"
 #include "gather/workbook_bytes.hpp"
 #include "measure/refuse.hpp"
 #include "sheet/read_sheets.hpp"
@@ -15,7 +16,6 @@
 #include <osl/file.hxx>
 
 #include <algorithm>
-#include <array>
 #include <fstream>
 #include <sstream>
 
@@ -46,14 +46,20 @@ public:
   Hidden(const Context& context, const fs::path& path) {
     // No handler for questions is given: what an office would ask (a password, whether to repair, whether to
     // run macros or follow links) counts as refused.
-    std::array properties{
+    std::vector<css::beans::PropertyValue> properties{
         property("Hidden", Any(true)),
         property("ReadOnly", Any(true)),
         property("MacroExecutionMode", Any(css::document::MacroExecMode::NEVER_EXECUTE)),
         property("UpdateDocMode", Any(css::document::UpdateDocMode::NO_UPDATE)),
     };
+    rtl::OUString address = addressOfFile(path);
+    if (const CutOff cut = without_outside(context, path); cut.stream.is()) {
+      address = "private:stream";
+      properties.push_back(property("InputStream", Any(cut.stream)));
+      properties.push_back(property("FilterName", Any(cut.filter)));
+    }
     component_ = css::frame::Desktop::create(context)->loadComponentFromURL(
-        addressOfFile(path), "_blank", 0, {properties.data(), static_cast<sal_Int32>(properties.size())});
+        address, "_blank", 0, {properties.data(), static_cast<sal_Int32>(properties.size())});
   }
   ~Hidden() {
     try {
