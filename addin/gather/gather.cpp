@@ -157,6 +157,29 @@ CheckReport checkWith(const Season& season, const std::vector<GivenAnswer>& answ
   return wetspell::check(season, options);
 }
 
+/// An answer whose question is no longer asked has no place in the season; its words are told with its file.
+void remarkUnasked(const std::vector<CameFile>& came, const CheckReport& report,
+                   std::vector<GatheredFile>& files) {
+  for (const CameFile& file : came) {
+    std::string words;
+    std::size_t count = 0;
+    for (const CameAnswer& answer : file.answers) {
+      if (std::any_of(report.findings.begin(), report.findings.end(),
+                      [&](const Finding& finding) { return finding.key == answer.key; }))
+        continue;
+      ++count;
+      words += (words.empty() ? "'" : ", '") + answer.text + "'";
+    }
+    const auto to = std::find_if(files.begin(), files.end(),
+                                 [&](const GatheredFile& each) { return each.file == file.file; });
+    if (count > 0 && to != files.end())
+      to->remarks.push_back(
+          count == 1
+              ? fmt::format("1 answer is to a question that is no longer asked: {}.", words)
+              : fmt::format("{} answers are to questions that are no longer asked: {}.", count, words));
+  }
+}
+
 } // namespace
 
 Gathering gatherFolder(const Context& context, const SheetDocument& document,
@@ -175,18 +198,21 @@ Gathering gatherFolder(const Context& context, const SheetDocument& document,
   gathering.plan = plan_gathering(season, choose_lines(linesBefore), came);
   const GatherPlan& plan = gathering.plan;
   const Table lines = choose_table(plan.lines);
-  const Table files = gathered_table(filesBefore, gathering);
   const bool newLines = !plan.lines.empty() && !sameCells(lines, linesBefore);
-  const bool newFiles = !sameCells(files, filesBefore);
   const bool newCells = !plan.visits.empty() || !plan.life.empty() || !plan.carried.empty();
   const bool anyAnswers =
       std::any_of(came.begin(), came.end(), [](const CameFile& file) { return !file.answers.empty(); });
   const std::vector<GivenAnswer> held = answers_in(season);
   const std::vector<GivenAnswer> answers = with_answers(held, came);
+  const auto answered = [&](const CheckReport& report) {
+    gathering.answered = newly_answered(report, held);
+    remarkUnasked(came, report, gathering.plan.files);
+  };
   // Whether an answer belongs to anything is seen by checking; rows that are added may be what it is about.
   if (anyAnswers && !newCells)
-    gathering.answered = newly_answered(checkWith(season, answers), held);
-  gathering.changed = newLines || newFiles || newCells || gathering.answered > 0;
+    answered(checkWith(season, answers));
+  const auto newFiles = [&] { return !sameCells(gathered_table(filesBefore, gathering), filesBefore); };
+  gathering.changed = newLines || newCells || gathering.answered > 0 || newFiles();
   if (!gathering.changed)
     return gathering;
 
@@ -203,7 +229,8 @@ Gathering gatherFolder(const Context& context, const SheetDocument& document,
     if (!now)
       refuse(now.error().text);
     const CheckReport report = checkWith(now.value(), answers);
-    gathering.answered = newly_answered(report, held);
+    if (newCells)
+      answered(report);
     const UndoPart part(document);
     if (gathering.answered > 0)
       writeFindings(document, now.value(), report);
@@ -212,9 +239,9 @@ Gathering gatherFolder(const Context& context, const SheetDocument& document,
     const UndoPart part(document);
     writeToChoose(document, lines);
   }
-  if (newFiles) {
+  if (newFiles()) {
     const UndoPart part(document);
-    writeGathered(document, files);
+    writeGathered(document, gathered_table(filesBefore, gathering));
   }
   step.keep();
   return gathering;

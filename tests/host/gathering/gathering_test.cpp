@@ -177,6 +177,9 @@ TEST_F(Gathering, AnswersGoToTheirFindings) {
        "Questions");
   const auto told = gather();
   EXPECT_EQ(told["answered"], 2) << told.dump(2);
+  EXPECT_THAT(shown("Gathered"),
+              Contains(HasSubstr("1 answer is to a question that is no longer asked: 'an old "
+                                 "question'.")));
   const auto rows = rowsOnSheet(document);
   EXPECT_EQ(only(rows, "temperature-decimal-slipped").at("answer"), "right as it is");
   EXPECT_EQ(only(rows, "unknown-person").at("note"), "rowan.ods: that was me");
