@@ -20,6 +20,8 @@ constexpr std::array<std::pair<int, int>, 5> round_starts{{{3, 24}, {4, 14}, {5,
 constexpr std::array<const char*, 5> rain_words_by_round{"some rain", "some rain", "no rain", "much rain",
                                                          "no rain"};
 constexpr double days_in_round = 6;
+constexpr double dried = 0.02; // metres that are left when people call a pool dry
+constexpr double first_hour = 9;
 
 double rounded(double value, double step) {
   return std::round(value / step) * step;
@@ -164,12 +166,12 @@ void write_rounds(SeasonRows& season, const Programme& programme, Chance& chance
       const int day = day_of_year(round_starts[round].first, round_starts[round].second) +
                       static_cast<int>(std::fmod(static_cast<double>(pool.visitor), days_in_round));
       const double truth = depth_on(pool, day);
-      const bool dry = truth < 0.02;
+      const bool dry = truth < dried;
       const TruePerson& person = programme.people[pool.visitor];
       const TruePerson& companion = programme.people[(pool.visitor + 14) % person_count];
       const Outing outing{pool, person,     round,    day, dry ? 0 : truth + chance.about(0, 0.004),
                           dry,  p % 3 != 0, companion};
-      double& busy = busy_until.try_emplace({person.code, day}, 9 * 60).first->second;
+      double& busy = busy_until.try_emplace({person.code, day}, first_hour * 60).first->second;
       const double start = busy + rounded(chance.between(0, 15), 5);
       season.tables[TableKind::visits].push_back(write_visit(outing, start, chance));
       busy = start + 75;
@@ -222,6 +224,15 @@ std::vector<std::pair<Setting, Cell>> settings() {
 }
 
 } // namespace
+
+SheetRow write_visit_between(const Programme& programme, const TruePool& pool, int day, Chance& chance) {
+  const double truth = depth_on(pool, day);
+  const bool dry = truth < dried;
+  const TruePerson& person = programme.people[pool.visitor];
+  constexpr std::size_t round = 2; // when it did not rain
+  const Outing outing{pool, person, round, day, dry ? 0 : truth, dry, true, person};
+  return write_visit(outing, first_hour * 60 + rounded(chance.between(0, 15), 5), chance);
+}
 
 double serial_of(int day_of_year) {
   using namespace std::chrono;

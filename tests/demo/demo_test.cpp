@@ -1,11 +1,14 @@
 #include "check/check.hpp"
+#include "demo/gather_score.hpp"
 #include "demo/mistakes.hpp"
 #include "demo/programme.hpp"
+#include "demo/returns.hpp"
 #include "demo/rounds.hpp"
 #include "demo/score.hpp"
 #include "demo/season_files.hpp"
 #include "exchange/csv.hpp"
 #include "exchange/report.hpp"
+#include "exchange/tables_json.hpp"
 
 #include <gtest/gtest.h>
 
@@ -88,6 +91,81 @@ TEST(DemoScore, CountsWhatWasMissedAndWhatWasRaisedWithoutCause) {
   EXPECT_EQ(result.value().missed.size(), 1u);
   EXPECT_EQ(result.value().false_alarms, 1u);
   EXPECT_FALSE(score(spoiled, "no json"));
+}
+
+std::vector<Returned> returned(std::uint64_t seed) {
+  Chance chance(seed);
+  const Programme programme = invent_programme(chance);
+  return invent_returns(programme, chance);
+}
+
+TEST(DemoReturns, AreOfThreePeopleAndSayTwoThingsOfOneCell) {
+  const std::vector<Returned> files = returned(2026);
+  ASSERT_EQ(files.size(), 4u);
+  std::set<std::string> people;
+  for (const Returned& file : files) {
+    people.insert(file.person);
+    EXPECT_FALSE(file.visits.empty()) << file.file;
+  }
+  EXPECT_EQ(people.size(), 3u);
+  const auto& first = files[2].visits;
+  const auto& second = files[3].visits;
+  ASSERT_EQ(first.size(), second.size());
+  std::size_t different = 0;
+  for (std::size_t row = 0; row < first.size(); ++row)
+    for (const auto& [field, cell] : first[row])
+      different += second[row].at(field) != cell;
+  EXPECT_EQ(different, 1u);
+}
+
+/// The season with more visits, as an office would hand it over.
+std::string line_of(SeasonRows season, const std::vector<SheetRow>& more) {
+  for (const SheetRow& row : more)
+    season.tables[TableKind::visits].push_back(row);
+  std::vector<Table> tables;
+  for (const auto& [name, text] : csv_files_of(season))
+    tables.push_back(table_from_csv(text, name.substr(0, name.find('.'))).value());
+  return R"({"file": "season.ods", "tables": )" + json_from_tables(tables) + "}";
+}
+
+TEST(DemoGatherScore, CountsWhatIsMissingAndWhatWasChanged) {
+  SeasonRows season = made(2026, false);
+  const SheetRow came{{Field::visit_pool, Cell::of_text("T01")},
+                      {Field::visit_date, Cell::of_date(46140)},
+                      {Field::visit_person, Cell::of_text("ANQ")},
+                      {Field::visit_depth, Cell::of_text("12 cm")}};
+  const std::string put_in = R"([
+    {"file": "a.ods", "person": "ANQ", "answers": [{"key": "0123456789abcdef", "answer": "right as it is"}],
+     "visits": [{"pool": "T01", "date": "2026-04-28", "person": "ANQ", "depth": "12 cm"}]},
+    {"file": "b.ods", "person": "ANQ", "answers": [],
+     "visits": [{"pool": "T01", "date": "2026-04-28", "person": "ANQ", "depth": "13 cm"}]}])";
+  const std::string before = line_of(season, {});
+  const auto score_of = [&](const std::string& after) {
+    return score_gathering(put_in, before, after).value();
+  };
+
+  const GatherScore gathered = score_of(line_of(season, {came}));
+  EXPECT_EQ(gathered.visits, 1u);
+  EXPECT_EQ(gathered.visits_found, 1u);
+  EXPECT_EQ(gathered.cells_found, 4u) << in_words(gathered);
+  EXPECT_EQ(gathered.contradictions, 1u);
+  EXPECT_EQ(gathered.contradictions_found, 0u) << "no sheet to choose on";
+  EXPECT_EQ(gathered.answers_found, 0u);
+  EXPECT_EQ(gathered.answers_unasked, 0u) << "it was never asked";
+  EXPECT_EQ(gathered.changed, 0u);
+  EXPECT_FALSE(gathered.whole());
+  EXPECT_EQ(gathered.missed.size(), 2u) << in_words(gathered);
+
+  EXPECT_EQ(score_of(before).visits_found, 0u);
+
+  SheetRow other = came;
+  other[Field::visit_depth] = Cell::of_number(12);
+  EXPECT_EQ(score_of(line_of(season, {other})).cells_found, 3u) << "12 in is not 12 cm";
+
+  season.tables[TableKind::visits][7][Field::visit_fill] = Cell::of_number(1);
+  EXPECT_EQ(score_of(line_of(season, {came})).changed, 1u);
+  EXPECT_FALSE(score_gathering("no json", before, before));
+  EXPECT_FALSE(score_gathering(put_in, "no json", before));
 }
 
 } // namespace

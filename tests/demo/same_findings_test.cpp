@@ -1,4 +1,5 @@
-// The demo season in the office and as CSV tables by the engine alone: the same check must find the same.
+// The demo season in the office and as CSV tables by the engine alone: the same check must find the same. And
+// what came back of its handouts stands in the season.
 #include "demo/program.hpp"
 
 #include <gtest/gtest.h>
@@ -22,7 +23,7 @@ std::set<std::string> findings_of(const json& report) {
   return all;
 }
 
-TEST(DemoSeason, IsCheckedAlikeInTheOfficeAndWithoutIt) {
+TEST(DemoSeason, IsCheckedAlikeInTheOfficeAndWithoutItAndGathersItsHandouts) {
   const auto out = std::filesystem::temp_directory_path() / ("wetspell-demo-" + std::to_string(::getpid()));
   const std::string script = WETSPELL_DEMO "/season '" WETSPELL_BUILD "' '" + out.string() + "'";
   ASSERT_EQ(test::shell(script), 0);
@@ -34,8 +35,14 @@ TEST(DemoSeason, IsCheckedAlikeInTheOfficeAndWithoutIt) {
 
   EXPECT_GT(findings_of(office).size(), 30u);
   EXPECT_EQ(findings_of(office), findings_of(alone));
-  for (const char* file : {"season-checked.ods", "season-checked.pdf", "page-01.png", "summary.txt"})
+  for (const char* file : {"season-checked.ods", "season-checked.pdf", "page-01.png", "summary.txt",
+                           "came-back/handout-DET.xlsx", "season-gathered.ods"})
     EXPECT_TRUE(std::filesystem::exists(out / file)) << file;
+  const std::string summary = test::text_of(out / "summary.txt");
+  for (const char* words : {"4 files came back with 6 visits: 6 stand in the season, 134 of their 134 cells",
+                            "Cells that came in two versions: 1, side by side to choose between: 1.",
+                            "Of 5 answers 4 stand at their findings", "before 0 were changed."})
+    EXPECT_NE(summary.find(words), std::string::npos) << words << "\n" << summary;
   std::filesystem::remove_all(out);
 }
 
