@@ -22,7 +22,8 @@ using css::uno::UNO_QUERY_THROW;
 namespace {
 
 /// The block with its cells and a heading row; the look is given once, when the sheet is new or has more
-/// rows.
+/// rows. Columns without a width are not wrapped: hidden ones would make the rows as high as what nobody
+/// sees.
 template <std::size_t columns>
 Corner writeTable(const SheetDocument& document, const char* block, const char* sheet, const Table& table,
                   const std::array<sal_Int32, columns>& widths) {
@@ -51,8 +52,7 @@ Table tableOfBlock(const SheetDocument& document, const char* name) {
 }
 
 void writeToChoose(const SheetDocument& document, const Table& lines) {
-  constexpr std::array<sal_Int32, choose_headings.size()> widths{6200, 3600, 4200, 4200, 4600,
-                                                                 3600, 4600, 5200, 2000, 2000};
+  constexpr std::array<sal_Int32, choose_shown> widths{6200, 3600, 4200, 4200, 4600, 3600, 4600, 5200};
   const Corner corner = writeTable(document, chooseBlock, "To choose", lines, widths);
   for (std::size_t column = choose_shown; column < choose_headings.size(); ++column)
     Reference<css::beans::XPropertySet>(

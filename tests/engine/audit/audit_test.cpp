@@ -1,6 +1,7 @@
 #include "audit/audit.hpp"
 
 #include "audit/audit_tables.hpp"
+#include "engine/audit/audited.hpp"
 #include "engine/season/sheets.hpp"
 
 #include <fmt/format.h>
@@ -10,14 +11,9 @@
 namespace wetspell {
 namespace {
 
+using testing::audited;
 using ::testing::HasSubstr;
 using testing::sheet;
-
-template <class... Sheets> Audit audited(const GivenMap* given, Sheets... sheets) {
-  std::vector<Table> all;
-  (all.push_back(std::move(sheets)), ...);
-  return audit("old.ods", std::move(all), {given, 46280});
-}
 
 const Mapping& column(const Audit& audit, std::string_view heading) {
   static const Mapping none;

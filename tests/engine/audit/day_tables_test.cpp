@@ -4,6 +4,7 @@
 #include "audit/audit_tables.hpp"
 #include "audit/headings_sheet.hpp"
 #include "audit/name_of_reading.hpp"
+#include "engine/audit/audited.hpp"
 #include "engine/season/sheets.hpp"
 
 #include <fmt/format.h>
@@ -13,15 +14,10 @@
 namespace wetspell {
 namespace {
 
+using testing::audited;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using testing::sheet;
-
-template <class... Sheets> Audit audited(const GivenMap* given, Sheets... sheets) {
-  std::vector<Table> all;
-  (all.push_back(std::move(sheets)), ...);
-  return audit("old.ods", std::move(all), {given, 46280});
-}
 
 std::vector<std::string> told(const AuditedTable& table) {
   std::vector<std::string> lines;
