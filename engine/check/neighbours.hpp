@@ -52,7 +52,8 @@ struct Aparts {
 /// first). Cost: in proportion to the readings; where visits are far apart several days are taken together.
 Aparts changes_apart(const PoolReadings& readings, const FarTest& test);
 
-/// Compares every reading with those of other pools on the same day, the day before and the day after.
+/// Compares every reading with those of other pools on the same day, the day before and the day after. Cost:
+/// in proportion to the readings, and the first far one of a day sorts those around it.
 Aparts levels_apart(const PoolReadings& readings, const FarTest& test);
 
 } // namespace wetspell
