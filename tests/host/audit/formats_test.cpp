@@ -91,6 +91,14 @@ TEST_F(Workbooks, OfAnotherProgramAreRead) {
   }
 }
 
+TEST_F(Workbooks, AsWebServicesExportThemAreRead) {
+  test::write(file("old.csv"), csv_from_table(small_old_sheet().front()));
+  ASSERT_EQ(boost::process::system(WETSPELL_NODE, WETSPELL_TESTS_DIR "/node/csv_to_xlsx.js",
+                                   file("old.csv").string(), file("export.xlsx").string()),
+            0);
+  EXPECT_EQ(gist(audited(file("export.xlsx"))), gist(audited(file("old.csv"))));
+}
+
 TEST_F(Workbooks, AnEndingInCapitalsIsOneToo) {
   store(workbook_of(small_old_sheet()), file("old.xls"));
   std::filesystem::rename(file("old.xls"), file("OLD.XLS"));

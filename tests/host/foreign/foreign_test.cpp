@@ -108,6 +108,31 @@ TEST_F(Foreign, OpenpyxlRenamesTheSheetAndMovesColumns) {
   expectNothingTheSecondTime();
 }
 
+TEST_F(Foreign, ExceljsLeavesItsOwnKindsOfCells) {
+  byExceljs(
+      handout(".xlsx"), folder.path() / "exceljs.xlsx",
+      {{"sheet", "Visits"},
+       {"rename", "sent by Rowan"},
+       {"rows",
+        {{{"Pool", {{"hyperlink", "#Pools!A1"}, {"text", "B01"}}},
+          {"Date", "date:2026-06-01"},
+          {"Start", "time:09:40"},
+          {"Temperature 1", {{"formula", "50+2.5"}, {"result", 52.5}}},
+          {"Depth", {{"richText", {{{"text", "about "}, {"font", {{"bold", true}}}}, {{"text", "20"}}}}}}},
+         {{"Pool", "B07"}, {"Date", "date:2026-06-02"}, {"Depth", 21}}}}});
+  const auto told = gather();
+  EXPECT_EQ(told["added"]["visits"], 2) << told.dump(2);
+  EXPECT_EQ(told["not_read"], 0);
+  EXPECT_EQ(cell(Field::visit_pool, held), "B01") << "a link shows its text";
+  EXPECT_EQ(number(Field::visit_date, held), day(6, 1));
+  EXPECT_NEAR(number(Field::visit_start, held), (9 + 40 / 60.0) / 24, 1e-9);
+  EXPECT_EQ(number(Field::visit_temperature_1, held), 52.5) << "a formula is worked out";
+  EXPECT_EQ(cell(Field::visit_depth, held), "about 20") << "in two fonts";
+  EXPECT_EQ(number(Field::visit_depth, held + 1), 21);
+  EXPECT_EQ(cell(Field::visit_source_row, held + 1), "sent by Rowan, row 5");
+  expectNothingTheSecondTime();
+}
+
 TEST_F(Foreign, ASheetOfTheirOwnWithOtherUnitsAndOrder) {
   byXlsxwriter(folder.path() / "own.xlsx", "spring",
                {{"My pools this spring"},

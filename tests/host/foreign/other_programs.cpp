@@ -46,6 +46,11 @@ void byOpenpyxl(const fs::path& from, const fs::path& to, const nlohmann::json& 
   run(WETSPELL_PYTHON, {WETSPELL_FILL_XLSX, from.string(), to.string()}, wanted.dump(), to);
 }
 
+void byExceljs(const fs::path& from, const fs::path& to, const nlohmann::json& wanted) {
+  run(WETSPELL_NODE, {WETSPELL_TESTS_DIR "/node/fill_xlsx.js", from.string(), to.string()}, wanted.dump(),
+      to);
+}
+
 void byXlsxwriter(const fs::path& to, const std::string& sheet,
                   const std::vector<std::vector<std::string>>& rows) {
   lxw_workbook* const workbook = workbook_new(to.c_str());

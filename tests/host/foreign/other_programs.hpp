@@ -19,6 +19,10 @@ void byGnumeric(const std::filesystem::path& from, const std::filesystem::path& 
 void byOpenpyxl(const std::filesystem::path& from, const std::filesystem::path& to,
                 const nlohmann::json& wanted);
 
+/// exceljs does the same as fill_xlsx.js describes it.
+void byExceljs(const std::filesystem::path& from, const std::filesystem::path& to,
+               const nlohmann::json& wanted);
+
 /// libxlsxwriter writes a new workbook with one sheet; texts that begin with "=" are numbers.
 void byXlsxwriter(const std::filesystem::path& to, const std::string& sheet,
                   const std::vector<std::vector<std::string>>& rows);
