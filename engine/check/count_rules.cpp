@@ -30,9 +30,13 @@ Outcome count_incomplete(const SeasonView& view, const LifeCount& life, Doubts& 
   lacks(!life.pool.typed(), Field::life_pool, "no pool");
   lacks(nothing(life.date), Field::life_date, "no date");
   if (!missing.empty()) {
-    doubts.push_back(doubt(
-        field, fmt::format("The life count in row {} has {}.", sheet_row(view, field, life.row), missing),
-        {Field::life_pool, Field::life_date, Field::life_species}));
+    doubts.push_back(
+        doubt(field,
+              fmt::format("The life count{} has {}.",
+                          life.species.typed() ? " of " + as_typed(view, Field::life_species, life.row)
+                                               : std::string(),
+                          missing),
+              {Field::life_pool, Field::life_date, Field::life_species}));
     return Outcome::fails;
   }
   return life.date.status == Status::bad ? Outcome::undecided : Outcome::holds;

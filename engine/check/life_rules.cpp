@@ -94,7 +94,7 @@ RuleSpec species_unknown() {
           &species_known};
 }
 
-Outcome species_given(const SeasonView& view, const LifeCount& life, Doubts& doubts) {
+Outcome species_given(const SeasonView&, const LifeCount& life, Doubts& doubts) {
   if (life.species.typed()) {
     return Outcome::holds;
   }
@@ -103,8 +103,7 @@ Outcome species_given(const SeasonView& view, const LifeCount& life, Doubts& dou
     return Outcome::undecided;
   }
   doubts.push_back(doubt(Field::life_species,
-                         fmt::format("{} were counted, but row {} does not say of what.", plain(*count, 2),
-                                     sheet_row(view, Field::life_species, life.row)),
+                         fmt::format("{} were counted, but it is not said of what.", plain(*count, 2)),
                          {Field::life_by_first, Field::life_by_second}));
   return Outcome::fails;
 }
@@ -131,8 +130,7 @@ Outcome form_given(const SeasonView& view, const LifeCount& life, Doubts& doubts
   }
   if (!life.seen_as.typed()) {
     doubts.push_back(doubt(Field::life_seen_as,
-                           fmt::format("Row {} does not say in which form {} was seen.",
-                                       sheet_row(view, Field::life_species, life.row),
+                           fmt::format("It is not said in which form {} was seen.",
                                        as_typed(view, Field::life_species, life.row)),
                            {Field::life_species}));
     return Outcome::fails;

@@ -51,7 +51,9 @@ struct Proposal {
 /// with `fix` or `ask` is in doubt; a later doubt that points to it or rests on it (`field`, `behind`, of
 /// this row or of `other_row`) is dropped and counted as undecided. So the more specific rule stands first.
 ///
-/// Messages are one or two plain sentences with the numbers read.
+/// Messages are one or two plain sentences with the numbers read. They are told to whoever was there as well,
+/// who has never seen the season sheet: another visit is named by pool, day, person and time; its row stands
+/// in the advice.
 struct Doubt {
   Field field;                            ///< the cell to look at
   std::string message;                    ///< what was read and what makes it doubtful, with both numbers

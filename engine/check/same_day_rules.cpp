@@ -14,14 +14,20 @@ namespace wetspell {
 
 namespace {
 
-Doubt against(Field field, std::uint32_t other, std::string message, std::vector<Field> behind) {
+Doubt against(Field field, std::uint32_t other, std::string message, std::vector<Field> behind,
+              std::string advice = {}) {
   Doubt found = doubt(field, std::move(message), std::move(behind));
   found.other_row = other;
+  found.advice = std::move(advice);
   return found;
 }
 
 std::size_t row_number(const SeasonView& view, std::uint32_t visit) {
   return sheet_row(view, Field::visit_date, view.visit(visit).row);
+}
+
+double clock(const Quantity& time) {
+  return time.si - std::floor(time.si);
 }
 
 /// Calls `use(visits)` for the visits of one pool on one day, day by day; visits without a known pool, day or
@@ -58,12 +64,18 @@ void double_visit(const SeasonView& view, Verdicts& verdicts) {
         continue;
       }
       const std::uint32_t other = as_before ? day[k - 1] : day[k + 1];
-      const Visit& visit = view.visit(day[k]);
-      verdicts.fails(day[k], against(Field::visit_date, other,
-                                     fmt::format("The same person visited pool {} on {} in row {} too.",
-                                                 pool_of(view, visit), print_date(visit.date.si),
-                                                 row_number(view, other)),
-                                     {Field::visit_pool, Field::visit_person, Field::visit_start}));
+      const Visit &visit = view.visit(day[k]), &again = view.visit(other);
+      verdicts.fails(
+          day[k],
+          against(Field::visit_date, other,
+                  fmt::format("The same person visited pool {} on {} more than once{}.", pool_of(view, visit),
+                              print_date(visit.date.si),
+                              again.start.has_value()
+                                  ? fmt::format("; another visit began at {}", print_time(clock(again.start)))
+                                  : std::string()),
+                  {Field::visit_pool, Field::visit_person, Field::visit_start},
+                  fmt::format("Look at this row and at row {}; remove the one that was entered twice.",
+                              row_number(view, other))));
     }
   });
 }
@@ -77,11 +89,13 @@ void same_day(const SeasonView& view, Verdicts& verdicts) {
       }
       const Visit &visit = view.visit(day[k]), &other = view.visit(day[k - 1]);
       verdicts.fails(day[k], against(Field::visit_date, day[k - 1],
-                                     fmt::format("Pool {} was visited on {} by {} too, in row {}.",
-                                                 pool_of(view, visit), print_date(visit.date.si),
-                                                 as_typed(view, Field::visit_person, other.row),
-                                                 row_number(view, day[k - 1])),
-                                     {Field::visit_pool, Field::visit_person}));
+                                     fmt::format("Pool {} was visited on {} by {} too.", pool_of(view, visit),
+                                                 print_date(visit.date.si),
+                                                 as_typed(view, Field::visit_person, other.row)),
+                                     {Field::visit_pool, Field::visit_person},
+                                     fmt::format("Compare the visit with that in row {}: they show how well "
+                                                 "two people agree.",
+                                                 row_number(view, day[k - 1]))));
     }
   });
 }
@@ -96,10 +110,6 @@ struct Stay {
   }
 };
 
-double clock(const Quantity& time) {
-  return time.si - std::floor(time.si);
-}
-
 std::optional<Stay> stay(const SeasonView& view, std::uint32_t index) {
   const Visit& visit = view.visit(index);
   if (!visit.date.has_value() || !visit.start.has_value() || !visit.end.has_value() ||
@@ -111,13 +121,14 @@ std::optional<Stay> stay(const SeasonView& view, std::uint32_t index) {
 
 Doubt elsewhere(const SeasonView& view, std::size_t person, const Stay& now, const Stay& earlier) {
   const Visit &here = view.visit(now.visit), &there = view.visit(earlier.visit);
-  return against(
-      Field::visit_start, earlier.visit,
-      fmt::format("{} was at pool {} from {} to {}, and at pool {} from {} to {} on the same day (row {}).",
-                  view.season.people[person].code, pool_of(view, here), print_time(clock(here.start)),
-                  print_time(clock(here.end)), pool_of(view, there), print_time(clock(there.start)),
-                  print_time(clock(there.end)), row_number(view, earlier.visit)),
-      {Field::visit_end, Field::visit_date, Field::visit_person, Field::visit_pool});
+  return against(Field::visit_start, earlier.visit,
+                 fmt::format("{} was at pool {} from {} to {}, and at pool {} from {} to {} on the same day.",
+                             view.season.people[person].code, pool_of(view, here),
+                             print_time(clock(here.start)), print_time(clock(here.end)), pool_of(view, there),
+                             print_time(clock(there.start)), print_time(clock(there.end))),
+                 {Field::visit_end, Field::visit_date, Field::visit_person, Field::visit_pool},
+                 fmt::format("Check date, times and person in this row and in row {}.",
+                             row_number(view, earlier.visit)));
 }
 
 void two_places_at_once(const SeasonView& view, Verdicts& verdicts) {

@@ -164,26 +164,32 @@ Outcome words_known(const SeasonView& view, const Visit& visit, Doubts& doubts) 
 
 template <class Record>
 Outcome code_of_its_own(const SeasonView& view, const Record& record, const std::vector<Record>& all,
-                        const std::vector<std::uint32_t>& twin, Field field, Doubts& doubts) {
+                        const std::vector<std::uint32_t>& twin, Field field, Field name, Doubts& doubts) {
   if (record.code.empty())
     return Outcome::undecided;
   const std::uint32_t other = twin[static_cast<std::size_t>(&record - all.data())];
   if (other == SeasonView::nowhere)
     return Outcome::holds;
+  const std::uint32_t row = all[other].row;
   doubts.push_back(
-      doubt(field, fmt::format("{} {} stands in row {} and in row {}.", heading(field),
-                               as_typed(view, field, record.row), sheet_row(view, field, record.row),
-                               sheet_row(view, field, all[other].row))));
+      doubt(field, fmt::format("{} {} was entered more than once{}.", heading(field),
+                               as_typed(view, field, record.row),
+                               all[other].name.empty() ? "" : ", also for " + as_typed(view, name, row))));
   doubts.back().other_row = other;
+  doubts.back().advice = fmt::format("Look at this row and at row {}: give one of the two another code, or "
+                                     "clear the one that was entered twice.",
+                                     sheet_row(view, field, row));
   return Outcome::fails;
 }
 
 Outcome pool_code_own(const SeasonView& view, const Pool& pool, Doubts& doubts) {
-  return code_of_its_own(view, pool, view.season.pools, view.pool_twin, Field::pool_code, doubts);
+  return code_of_its_own(view, pool, view.season.pools, view.pool_twin, Field::pool_code, Field::pool_name,
+                         doubts);
 }
 
 Outcome person_code_own(const SeasonView& view, const Person& person, Doubts& doubts) {
-  return code_of_its_own(view, person, view.season.people, view.person_twin, Field::person_code, doubts);
+  return code_of_its_own(view, person, view.season.people, view.person_twin, Field::person_code,
+                         Field::person_name, doubts);
 }
 
 constexpr std::string_view practice = "common practice, no source";

@@ -91,6 +91,36 @@ TEST(AskList, QuestionsSpeakToWhoeverWasThere) {
       EXPECT_EQ(test::wrong_in_question(question.asked), "") << question.asked;
 }
 
+TEST(AskList, AnotherVisitIsToldByItsTimeToThePersonAndByItsRowToTheCoordinator) {
+  std::vector<Table> sheets;
+  sheets.push_back(test::fixture_table(TableKind::people, {{"person", "name"}, {"RW", "Rowan West"}}));
+  sheets.push_back(test::fixture_table(TableKind::visits, {{"pool", "date", "person", "start", "end"},
+                                                           {"B01", "2026-04-18", "RW", "9:40", "10:00"},
+                                                           {"B01", "2026-04-18", "RW", "14:05", "14:30"},
+                                                           {"B01", "2026-04-19", "RW", "14:05", "14:30"},
+                                                           {"B02", "2026-04-19", "RW", "14:10", "14:40"}}));
+  auto season = read_season(std::move(sheets), test::fixture_today());
+  ASSERT_TRUE(season);
+  const CheckReport report = check(season.value());
+  const auto advice = [&](std::string_view rule, std::size_t row) {
+    for (const Finding& finding : report.findings)
+      if (finding.rule->name == rule && finding.place.row == row)
+        return finding.advice;
+    return std::string();
+  };
+  EXPECT_THAT(advice("double-visit", 2), HasSubstr("at row 3;"));
+  EXPECT_THAT(advice("double-visit", 3), HasSubstr("at row 2;"));
+  EXPECT_THAT(advice("two-places-at-once", 5), HasSubstr("in row 4."));
+  const auto lists = ask_lists(season.value(), report);
+  ASSERT_EQ(lists.size(), 1u);
+  const std::string text = ask_text(season.value(), lists[0]);
+  EXPECT_THAT(text,
+              HasSubstr("visited pool B01 on 2026-04-18 more than once; another visit began at 14:05."));
+  EXPECT_THAT(text, HasSubstr("another visit began at 09:40."));
+  EXPECT_THAT(text, HasSubstr("at pool B02 from 14:10 to 14:40, and at pool B01 from 14:05 to 14:30"));
+  EXPECT_THAT(text, Not(HasSubstr("row")));
+}
+
 TEST(AskList, AWordThatIsNotKnownIsAskedForWithTheWordsThatAre) {
   std::vector<Table> sheets;
   sheets.push_back(test::fixture_table(TableKind::visits, {{"pool", "date", "person", "water", "depth"},
