@@ -3,6 +3,7 @@
 #include "audit/beginnings.hpp"
 #include "audit/block_headings.hpp"
 #include "audit/day_table.hpp"
+#include "audit/map_headings.hpp"
 #include "audit/name_of_reading.hpp"
 #include "audit/row_uses.hpp"
 #include "base/in_parts.hpp"
@@ -13,6 +14,13 @@
 namespace wetspell {
 
 namespace {
+
+bool is_blank(const Grid& grid, std::size_t row) {
+  for (std::size_t column = 0; column < grid.columns(); ++column)
+    if (holds_something(grid.at(row, column)))
+      return false;
+  return true;
+}
 
 /// Without known headings: the first row of words that stands over something else.
 std::optional<std::size_t> headings_by_shape(const Grid& grid) {
@@ -155,13 +163,6 @@ private:
     return found;
   }
 
-  static bool is_blank(const Grid& grid, std::size_t row) {
-    for (std::size_t column = 0; column < grid.columns(); ++column)
-      if (holds_something(grid.at(row, column)))
-        return false;
-    return true;
-  }
-
   /// The end of the rows: a line of words alone right above the next table is its title, whatever column it
   /// stands in.
   [[nodiscard]] std::size_t without_next_title(const Grid& grid, std::size_t first) const {
@@ -252,6 +253,70 @@ std::vector<Block> blocks_of(HeadingScan& scan, const std::vector<Beginning>& be
   return blocks;
 }
 
+/// Where one cell alone holds words, they.
+std::string_view lone_words(const Grid& grid, std::size_t row) {
+  std::string_view words;
+  std::size_t filled = 0;
+  for (std::size_t column = 0; column < grid.columns(); ++column)
+    if (const Cell& cell = grid.at(row, column); holds_something(cell)) {
+      ++filled;
+      words = text_in(cell);
+    }
+  return filled == 1 ? words : std::string_view();
+}
+
+/// Lines of a pool's name alone ("Pool: B07"), each right above what belongs to it; none where something else
+/// stands above the first of them.
+std::vector<std::size_t> pool_lines(const Grid& grid) {
+  std::vector<std::size_t> lines;
+  bool something_below = true;
+  for (std::size_t row = 0; row < grid.rows(); ++row) {
+    const std::string_view words = lone_words(grid, row);
+    if (!pool_named_in(words).empty()) {
+      if (!something_below)
+        lines.pop_back();
+      lines.push_back(row);
+      something_below = false;
+    } else if (words.empty() && !is_blank(grid, row)) {
+      if (lines.empty())
+        return {};
+      something_below = true;
+    }
+  }
+  return lines;
+}
+
+/// A list of names with the visits to its right.
+std::vector<Block> visits_beside_names(const Grid& grid) {
+  HeadingScan down(grid.turned_over());
+  const std::vector<Beginning> columns = beginnings(down);
+  if (columns.empty() || columns.front().with != Begins::headings)
+    return {};
+  return blocks_of(down, {columns.front()}); // one list of names serves all visits to its right
+}
+
+/// A column a visit: the visits of one pool under its name, of the next below, or all in one.
+std::vector<Block> columns_a_visit(const Grid& grid) {
+  std::vector<Block> all;
+  const std::vector<std::size_t> lines = pool_lines(grid);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const std::size_t end = i + 1 < lines.size() ? lines[i + 1] : grid.rows();
+    std::vector<Block> blocks = visits_beside_names(grid.part({lines[i] + 1, end}, {0, grid.columns()}));
+    if (blocks.empty())
+      return visits_beside_names(grid);
+    std::vector<std::string> above{std::string(lone_words(grid, lines[i]))};
+    for (std::size_t row = lines.front() > titles_above ? lines.front() - titles_above : 0;
+         row < lines.front(); ++row)
+      if (const std::string_view words = lone_words(grid, row); !words.empty())
+        above.emplace_back(words);
+    for (Block& block : blocks) {
+      block.titles.insert(block.titles.begin(), above.begin(), above.end());
+      all.push_back(std::move(block));
+    }
+  }
+  return lines.empty() ? visits_beside_names(grid) : all;
+}
+
 } // namespace
 
 std::string_view name(RowUse use) {
@@ -289,12 +354,9 @@ std::vector<Block> find_tables(const Table& sheet) {
   if (!begun.empty())
     return blocks_of(across, begun);
   constexpr std::size_t widest = 4096; // more columns than this are no visits side by side
-  if (sheet.columns() <= widest && sheet.rows() <= widest) {
-    HeadingScan down(whole.turned_over());
-    const std::vector<Beginning> columns = beginnings(down);
-    if (!columns.empty() && columns.front().with == Begins::headings)
-      return blocks_of(down, {columns.front()}); // one list of names serves all visits to its right
-  }
+  if (sheet.columns() <= widest && sheet.rows() <= widest)
+    if (std::vector<Block> blocks = columns_a_visit(whole); !blocks.empty())
+      return blocks;
   const auto shape = headings_by_shape(whole);
   return shape ? blocks_of(across, {{*shape, Begins::headings}}) : std::vector<Block>{};
 }

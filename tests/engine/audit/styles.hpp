@@ -182,6 +182,19 @@ inline std::vector<Style> all_styles() {
              s.metric = false;
              s.dates = Dates::month_words;
            }),
+      make("a_column_a_visit_pool_after_pool", without(usual, F::visit_pool),
+           [](Style& s) {
+             s.layout = Layout::column_a_visit;
+             s.pools_as_sections = true;
+           }),
+      make("a_column_a_visit_pool_after_pool_us", without(other_order, F::visit_pool),
+           [](Style& s) {
+             s.layout = Layout::column_a_visit;
+             s.pools_as_sections = true;
+             s.dividers = true;
+             s.metric = false;
+             s.dates = Dates::month_words;
+           }),
       make("a_row_a_reading", usual, [](Style& s) { s.layout = Layout::row_a_reading; }),
       make("a_row_a_reading_us", other_order,
            [](Style& s) {

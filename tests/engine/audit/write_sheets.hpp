@@ -83,18 +83,12 @@ public:
   std::vector<Table> tables() {
     if (style_.sheet_a_pool) {
       std::vector<Table> all;
-      std::set<std::string> pools;
-      for (const TrueVisit& visit : visits_)
-        pools.insert(visit.pool);
-      for (const std::string& pool : pools) {
-        Rows rows = head();
-        for (const TrueVisit& visit : visits_)
-          if (visit.pool == pool)
-            rows.push_back(row_of(visit));
-        all.push_back(table_of(pool, rows, style_.shift));
-      }
+      for (const std::string& pool : pools())
+        all.push_back(table_of(pool, rows_of(pool), style_.shift));
       return all;
     }
+    if (style_.layout == Layout::column_a_visit && style_.pools_as_sections)
+      return {visits_across_pool_after_pool()};
     if (style_.layout == Layout::cell_a_visit)
       return {cells()};
     if (style_.layout == Layout::row_a_reading)
@@ -126,6 +120,36 @@ public:
   }
 
 private:
+  [[nodiscard]] std::set<std::string> pools() const {
+    std::set<std::string> all;
+    for (const TrueVisit& visit : visits_)
+      all.insert(visit.pool);
+    return all;
+  }
+  /// Headings and the visits of one pool.
+  Rows rows_of(const std::string& pool) {
+    Rows rows = head();
+    for (const TrueVisit& visit : visits_)
+      if (visit.pool == pool)
+        rows.push_back(row_of(visit));
+    return rows;
+  }
+  /// A column a visit, each pool's under its name.
+  Table visits_across_pool_after_pool() {
+    Rows all;
+    for (const std::string& pool : pools()) {
+      if (style_.dividers && !all.empty())
+        all.emplace_back();
+      all.push_back({Cell::of_text("Pool: " + pool)});
+      const Table part = turned(table_of("Sheet1", rows_of(pool), 0));
+      for (std::size_t row = 0; row < part.rows(); ++row) {
+        std::vector<Cell>& cells = all.emplace_back();
+        for (std::size_t column = 0; column < part.columns(); ++column)
+          cells.push_back(part.at(row, column));
+      }
+    }
+    return table_of("Sheet1", all, 0);
+  }
   Rows head() const {
     Rows rows;
     for (const std::string& title : style_.titles)
@@ -234,18 +258,15 @@ private:
       above = {{Cell::of_text(reading_words + ", spring 2019")}, {}};
     for (const std::string& title : style_.titles)
       above.push_back({Cell::of_text(title)});
-    std::set<std::string> pools;
     std::set<double> days;
-    for (const TrueVisit& visit : visits_) {
-      pools.insert(visit.pool);
+    for (const TrueVisit& visit : visits_)
       days.insert(visit.date);
-    }
     Rows rows{{Cell::of_text(style_.named == Named::corner ? reading_words : style_.columns.front().second)}};
     for (const double day : days)
       rows[0].push_back(date_cell(day, style_.dates));
     for (const std::string& foreign : style_.foreign)
       rows[0].push_back(Cell::of_text(foreign));
-    for (const std::string& pool : pools) {
+    for (const std::string& pool : pools()) {
       if (style_.dividers && rows.size() > 1)
         rows.emplace_back();
       if (style_.repeated_headings && rows.size() == 4) {
