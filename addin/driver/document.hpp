@@ -18,6 +18,9 @@ struct OpenOptions {
   bool cutOff = false;    ///< as a copy without anything that reaches outside, to be read only
 };
 
+/// For whoever only reads: of a formula that reaches outside the stored result counts.
+inline constexpr OpenOptions toRead{.readOnly = true, .cutOff = true};
+
 /// What one cell holds.
 struct CellState {
   std::string text;    ///< as it is shown

@@ -48,6 +48,9 @@ constexpr const char* help =
   wetspell-office dispatch IN OUT COMMAND...   open IN, run commands by their address, write OUT
   wetspell-office show FILE              open FILE in a window (needs a screen) for --seconds
 
+Nothing is fetched from the net, and no links are updated; a file that is stored keeps them. Where a file is only read,
+the stored results count of formulas that refer to other files or to the net.
+
 Formats, by ending: .ods .ots .fods .xlsx .csv .pdf .png
 Exit: 0 done, 1 checked and something is to be fixed, 2 not done, and the reason on standard error
 
@@ -151,7 +154,8 @@ class Desk {
 public:
   explicit Desk(const Arguments& arguments)
       : arguments_(arguments), file_(fileOf(arguments)), office_(arguments.office),
-        document_(Document::open(office_, file_)), desk_(office_.service("org.wetspell.SeasonDesk")) {}
+        document_(Document::open(office_, file_, onlyReads(arguments) ? toRead : OpenOptions())),
+        desk_(office_.service("org.wetspell.SeasonDesk")) {}
 
   template <class... More> Any call(const std::string& method, const More&... more) {
     const Any model(css::uno::Reference<css::frame::XModel>(document_.model(), css::uno::UNO_QUERY_THROW));
@@ -175,6 +179,10 @@ public:
   [[nodiscard]] const Document& document() const { return document_; }
 
 private:
+  /// A workbook that is stored keeps all that it links to, so it is opened as it is.
+  static bool onlyReads(const Arguments& arguments) {
+    return arguments.command != "gather" && arguments.out.empty() && arguments.apply.empty();
+  }
   static fs::path fileOf(const Arguments& arguments) {
     require(!arguments.words.empty(), "name the workbook");
     require(!arguments.office.extensions.empty(), "the extension is wanted: --oxt FILE");

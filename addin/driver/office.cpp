@@ -4,6 +4,7 @@
 #include "driver/connection.hpp"
 #include "driver/extension.hpp"
 #include "driver/failure.hpp"
+#include "driver/offline.hpp"
 #include "driver/pipes.hpp"
 #include "driver/process.hpp"
 #include "driver/watchdog.hpp"
@@ -162,6 +163,9 @@ void Office::start() {
   run.watchdog->allow(options_.lifeLimit);
   try {
     run.desktop = css::frame::Desktop::create(run.context);
+    if (!options_.online) {
+      takeOffline(run.context);
+    }
   } catch (const css::uno::Exception&) {
     throw Failure("the office started but cannot be used: " + wordsOfCurrent());
   }

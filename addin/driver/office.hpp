@@ -22,9 +22,10 @@ struct OfficeOptions {
   std::vector<std::filesystem::path> extensions; ///< .oxt files to install; none: an office without us
   std::string locale = "en-US";                  ///< decides decimal sign and date order
   bool visible = false;                          ///< on a screen (DISPLAY), for pictures of windows
-  std::chrono::seconds startLimit{120};          ///< for each start, on a machine that has other work
-  std::chrono::seconds lifeLimit{1800};          ///< after a start; then it is killed, the running call fails
-  std::uint64_t memoryLimit = 0; ///< bytes; above, it is killed, the running call fails; 0: none
+  bool online = false; ///< may fetch from the net what documents link to, as the office of a person may
+  std::chrono::seconds startLimit{120}; ///< for each start, on a machine that has other work
+  std::chrono::seconds lifeLimit{1800}; ///< after a start; then it is killed, the running call fails
+  std::uint64_t memoryLimit = 0;        ///< bytes; above, it is killed, the running call fails; 0: none
 };
 
 /// A running office. All calls throw Failure with the reason in words. Not to be copied or moved; the

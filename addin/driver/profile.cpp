@@ -46,7 +46,7 @@ Profile::Profile(const std::string& locale) : folder_("wetspell-office-") {
        << setting("Office.Common/Misc", "ShowDonation", "false")
        // No lock files beside other people's documents: a killed office leaves them, and the next one asks.
        << setting("Office.Common/Misc", "UseLocking", "false")
-       // Nothing is fetched for a document: no linked files, no pictures or data from the net.
+       // What a document draws from other files stays what it was when the document was stored.
        << setting("Office.Calc/Content/Update", "Link", "2")
        << setting("Office.Common/Security/Scripting", "BlockUntrustedRefererLinks", "true")
        << setting("Office.Recovery/AutoSave", "Enabled", "false")

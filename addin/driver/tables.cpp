@@ -16,10 +16,7 @@ std::string tablesLine(Office& office, const std::filesystem::path& file, addin:
   const std::string head = "{\"file\":" + text(file.string());
   const auto problem = [&](const std::string& words) { return head + ",\"problem\":" + text(words) + "}"; };
   try {
-    OpenOptions options;
-    options.readOnly = true;
-    options.cutOff = true;
-    const Document document = Document::open(office, file, options);
+    const Document document = Document::open(office, file, toRead);
     return head + ",\"tables\":" + json_from_tables(addin::tablesOf(document.model(), which)) + "}";
   } catch (const css::uno::Exception&) {
     return problem(office.failed(file.string()).what());

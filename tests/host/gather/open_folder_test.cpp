@@ -96,8 +96,8 @@ protected:
 
   fs::path at(const std::string& name) const { return folder.path() / name; }
   /// Gives the number of folders inside.
-  std::size_t open() {
-    const auto read = addin::openFolder(office().context(), folder.path(), {},
+  std::size_t open(driver::Office& in = office()) {
+    const auto read = addin::openFolder(in.context(), folder.path(), {},
                                         [&](const std::string& name, Result<std::vector<Table>> tables) {
                                           if (tables)
                                             sheets.emplace(name, std::move(tables).value());
@@ -161,13 +161,16 @@ TEST_F(OpenFolder, NothingIsFetchedFromTheNet) {
   const Listener listener;
   put(at("net.fods"),
       flat(
-          R"(<table:table-cell table:formula="of:=WEBSERVICE(&quot;)" + listener.address() +
+          R"(<table:table-cell table:formula="of:=COM.MICROSOFT.WEBSERVICE(&quot;)" + listener.address() +
           R"(&quot;)"
           ")\" office:value-type=\"string\"><text:p>before</text:p></table:table-cell>"
           R"(<table:table-cell table:formula="of:=[')" +
           listener.address() +
           R"(other.ods'#$Sheet1.A1]" office:value-type="float" office:value="3"><text:p>3</text:p></table:table-cell>)"));
-  open();
+  driver::OfficeOptions options = withoutExtension();
+  options.online = true;
+  driver::Office online(options);
+  open(online);
   EXPECT_TRUE(sheets.contains("net.fods"));
   EXPECT_FALSE(listener.somebodyCame());
 }

@@ -4,13 +4,9 @@
 #include "commands/season_in_office.hpp"
 #include "driver/files.hpp"
 #include "harness/listener.hpp"
+#include "outside/trusting_office.hpp"
 #include "text_of.hpp"
 
-#include "base/text.hpp"
-
-#include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/configuration/theDefaultProvider.hpp>
-#include <com/sun/star/util/XChangesBatch.hpp>
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
 
@@ -22,32 +18,8 @@
 namespace wetspell::host {
 namespace {
 
-using addin::toOffice;
-using css::uno::Any;
-using css::uno::Reference;
-using css::uno::UNO_QUERY_THROW;
 using driver::Document;
 using ::testing::HasSubstr;
-
-/// What an office is told in Tools, Options by somebody who trusts everything.
-void trustEverything(const driver::Office& office) {
-  const auto change = [&](const char* node, const char* name, const Any& value) {
-    css::uno::Sequence<Any> where(1);
-    where.getArray()[0] <<=
-        css::beans::PropertyValue("nodepath", 0, Any(toOffice(node)), css::beans::PropertyState_DIRECT_VALUE);
-    const auto settings =
-        css::configuration::theDefaultProvider::get(office.context())
-            ->createInstanceWithArguments("com.sun.star.configuration.ConfigurationUpdateAccess", where);
-    Reference<css::beans::XPropertySet>(settings, UNO_QUERY_THROW)->setPropertyValue(toOffice(name), value);
-    Reference<css::util::XChangesBatch>(settings, UNO_QUERY_THROW)->commitChanges();
-  };
-  const char* scripting = "/org.openoffice.Office.Common/Security/Scripting";
-  const rtl::OUString anywhere("file:///");
-  change("/org.openoffice.Office.Calc/Content/Update", "Link", Any(sal_Int32(0))); // always
-  change(scripting, "BlockUntrustedRefererLinks", Any(false));
-  change(scripting, "MacroSecurityLevel", Any(sal_Int32(0)));
-  change(scripting, "SecureURL", Any(css::uno::Sequence<rtl::OUString>(&anywhere, 1)));
-}
 
 struct Case {
   const char* ending;
@@ -56,22 +28,12 @@ struct Case {
 
 class Outside : public ::testing::TestWithParam<Case> {
 protected:
-  static void SetUpTestSuite() {
-    office_ = std::make_unique<driver::Office>(withExtension());
-    trustEverything(*office_);
-  }
-  static void TearDownTestSuite() { office_.reset(); }
-
   void SetUp() override {
-    const Document secret = Document::create(*office_);
+    const Document secret = Document::create(trustingOffice());
     secret.setValue("A1", 77);
     secret.setValue("A2", 1);
     secret.store(elsewhere.path() / (std::string("secret") + GetParam().ending));
-    const std::string command = std::string(WETSPELL_PYTHON) +
-                                " '" WETSPELL_TESTS_DIR "/data/gather/write_outside.py' '" + came().string() +
-                                "' '" + (elsewhere.path() / "secret").string() + "' '" +
-                                GetParam().generator + "' " + listener.address();
-    ASSERT_EQ(std::system(command.c_str()), 0);
+    writeOutside(came(), elsewhere.path() / "secret", GetParam().generator, listener.address());
   }
   std::filesystem::path came() const { return folder.path() / (std::string("came") + GetParam().ending); }
 
@@ -79,15 +41,12 @@ protected:
   static constexpr std::array<std::pair<const char*, const char*>, 6> stored{
       {{"B01", "12"}, {"B02", "13"}, {"B03", "14"}, {"B04", "15"}, {"B05", "16"}, {"B06", "17"}}};
 
-  static std::unique_ptr<driver::Office> office_;
   driver::TemporaryFolder folder{"wetspell-test-"}, elsewhere{"wetspell-test-"};
   Listener listener;
 };
 
-std::unique_ptr<driver::Office> Outside::office_;
-
 TEST_P(Outside, IsNeitherReadNorAskedWhenGathering) {
-  const Document season = opened(smallSeason(), *office_);
+  const Document season = opened(smallSeason(), trustingOffice());
   constexpr std::size_t held = 6; // visits of the small season
   const auto told = nlohmann::json::parse(text(Desk(season).call("gather", {any(folder.path().string())})));
   ASSERT_EQ(told["added"]["visits"], stored.size()) << told.dump(2);
@@ -114,7 +73,7 @@ TEST_P(Outside, IsNeitherReadNorAskedByAnAudit) {
 class OutsideOfOpenDocument : public Outside {};
 
 TEST_P(OutsideOfOpenDocument, IsAskedWhereTheFileIsOpenedAsItIs) {
-  const Document open = Document::open(*office_, came());
+  const Document open = Document::open(trustingOffice(), came());
   EXPECT_TRUE(listener.somebodyCame()) << "the listener hears who comes";
   EXPECT_NE(open.read("C2").text, "12");
 }
