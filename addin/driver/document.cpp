@@ -58,6 +58,33 @@ Reference<css::sheet::XSpreadsheetDocument> load(const Office& office, const rtl
   return {office.desktop()->loadComponentFromURL(url, "_blank", 0, sequence(more)), UNO_QUERY};
 }
 
+/// Where a document comes from, and what the office is told of it.
+struct Source {
+  rtl::OUString url;
+  std::vector<css::beans::PropertyValue> how;
+};
+
+Source sourceOf(const Office& office, const std::filesystem::path& file, const OpenOptions& options) {
+  // Formats with marks of their own are recognised by what is in them; comma-separated text has none.
+  if (file.extension() == ".csv") {
+    const Format format = formatOf(file);
+    return {urlOf(file),
+            {property("FilterName", Any(toOffice(format.filter))),
+             property("FilterOptions", Any(toOffice(format.options)))}};
+  }
+  Source source{urlOf(file), {}};
+  if (!options.cutOff)
+    return source;
+  const auto cut = addin::without_outside(office.context(), file, most_bytes_of_old);
+  if (!cut)
+    throw Failure(fmt::format("{}: {}", file.string(), cut.error().text));
+  if (cut.value().stream.is())
+    source = {"private:stream", {property("InputStream", Any(cut.value().stream))}};
+  if (!cut.value().filter.isEmpty())
+    source.how.push_back(property("FilterName", Any(cut.value().filter)));
+  return source;
+}
+
 Reference<css::document::XUndoManager>
 undoManager(const Reference<css::sheet::XSpreadsheetDocument>& document) {
   return Reference<css::document::XUndoManagerSupplier>(document, UNO_QUERY_THROW)->getUndoManager();
@@ -103,19 +130,9 @@ Document Document::open(Office& office, const std::filesystem::path& file, const
   if (!std::filesystem::is_regular_file(file)) {
     throw Failure(fmt::format("there is no file {}", file.string()));
   }
-  // Formats with marks of their own are recognised by what is in them; comma-separated text has none.
-  std::vector<css::beans::PropertyValue> filter;
-  if (file.extension() == ".csv") {
-    const Format format = formatOf(file);
-    filter = {property("FilterName", Any(toOffice(format.filter))),
-              property("FilterOptions", Any(toOffice(format.options)))};
-  }
   const auto model = inWords(office, fmt::format("{} cannot be opened", file.string()), [&] {
-    const auto cut = options.cutOff ? addin::without_outside(office.context(), file) : addin::CutOff();
-    if (!cut.stream.is())
-      return load(office, urlOf(file), options, filter);
-    return load(office, "private:stream", options,
-                {property("InputStream", Any(cut.stream)), property("FilterName", Any(cut.filter))});
+    const Source source = sourceOf(office, file, options);
+    return load(office, source.url, options, source.how);
   });
   if (!model.is()) {
     throw Failure(fmt::format("{} is not a spreadsheet the office can open", file.string()));

@@ -43,7 +43,8 @@ css::beans::PropertyValue property(const char* name, const Any& value) {
 /// A document nobody sees; closed when it goes.
 class Hidden {
 public:
-  Hidden(const Context& context, const fs::path& path) {
+  /// `cut`: what to open in place of the file.
+  Hidden(const Context& context, const fs::path& path, const CutOff& cut) {
     // No handler for questions is given: what an office would ask (a password, whether to repair, whether to
     // run macros or follow links) counts as refused.
     std::vector<css::beans::PropertyValue> properties{
@@ -53,11 +54,12 @@ public:
         property("UpdateDocMode", Any(css::document::UpdateDocMode::NO_UPDATE)),
     };
     rtl::OUString address = addressOfFile(path);
-    if (const CutOff cut = without_outside(context, path); cut.stream.is()) {
+    if (cut.stream.is()) {
       address = "private:stream";
       properties.push_back(property("InputStream", Any(cut.stream)));
-      properties.push_back(property("FilterName", Any(cut.filter)));
     }
+    if (!cut.filter.isEmpty())
+      properties.push_back(property("FilterName", Any(cut.filter)));
     component_ = css::frame::Desktop::create(context)->loadComponentFromURL(
         address, "_blank", 0, {properties.data(), static_cast<sal_Int32>(properties.size())});
   }
@@ -78,7 +80,10 @@ private:
 
 Result<std::vector<Table>> workbook(const Context& context, const fs::path& path) {
   try {
-    const Hidden document(context, path);
+    const auto cut = without_outside(context, path);
+    if (!cut)
+      return cut.error();
+    const Hidden document(context, path, cut.value());
     if (!document.component().is())
       return bad_argument("the office cannot open it: it is damaged, or kept under a password.");
     const SheetDocument sheets(document.component(), UNO_QUERY);

@@ -50,8 +50,7 @@ std::optional<Problem> problem_with(const std::string& file, bool workbook) {
   const auto bytes = file_text(file);
   if (!bytes)
     return bytes.error();
-  constexpr std::uintmax_t most = std::uintmax_t{4096} << 20U; // a full sheet of visits is within that
-  if (auto sound = openable(fs::path(file).extension().string(), bytes.value(), most); !sound)
+  if (auto sound = openable(fs::path(file).extension().string(), bytes.value(), most_bytes_of_old); !sound)
     return Problem{sound.error().kind, fmt::format("{}: {}", file, sound.error().text)};
   return std::nullopt;
 }

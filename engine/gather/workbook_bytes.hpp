@@ -14,6 +14,8 @@ namespace wetspell {
 /// No workbook of a volunteer is as large: as it is kept, and unpacked.
 inline constexpr std::uintmax_t most_bytes = 64U << 20;
 inline constexpr std::uintmax_t most_bytes_unpacked = 256U << 20;
+/// Nor does a full sheet of visits, which an old workbook may have, take more unpacked.
+inline constexpr std::uintmax_t most_bytes_of_old = std::uintmax_t{4096} << 20U;
 
 /// Whether files with this ending are gathered (".ods", ".xlsx", ".xls", ".fods", ".csv" and their like,
 /// capitals or not).

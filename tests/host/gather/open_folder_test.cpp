@@ -2,6 +2,7 @@
 // cells, passwords, thousands of files. Each is read without what it wants, or told with the reason.
 #include "driver/files.hpp"
 #include "gather/open_folder.hpp"
+#include "gather/without_outside.hpp"
 #include "harness/host.hpp"
 #include "harness/listener.hpp"
 
@@ -205,6 +206,28 @@ TEST_F(OpenFolder, AWorkbookUnderAPasswordIsToldSo) {
       ->storeToURL(driver::urlOf(at("secret.ods")), sequence(how));
   open();
   EXPECT_THAT(problems["secret.ods"], HasSubstr("password"));
+}
+
+TEST_F(OpenFolder, WhatUnpacksToMoreThanItSaysIsNotOpened) {
+  document.setText("A1", "Pool");
+  for (const char* name : {"large.ods", "large.xlsx", "large.fods"}) {
+    document.store(at(name));
+    constexpr std::uintmax_t megabyte = 1U << 20;
+    EXPECT_TRUE(addin::without_outside(office().context(), at(name), megabyte)) << name;
+    const auto refused = addin::without_outside(office().context(), at(name), 1000);
+    ASSERT_FALSE(refused) << name;
+    EXPECT_THAT(refused.error().text, HasSubstr("unpacked it takes more than"));
+  }
+}
+
+TEST_F(OpenFolder, AnOldWorkbookUnderAPasswordIsToldSo) {
+  const std::array how{property("FilterName", words("MS Excel 97")), property("Password", words("frog"))};
+  css::uno::Reference<css::frame::XStorable>(document.model(), UNO_QUERY_THROW)
+      ->storeToURL(driver::urlOf(at("secret.xls")), sequence(how));
+  put(at("letter.xls"), "\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1" + std::string(4096, '\0'));
+  open();
+  EXPECT_THAT(problems["secret.xls"], HasSubstr("password"));
+  EXPECT_THAT(problems["letter.xls"], HasSubstr("password"));
 }
 
 TEST_F(OpenFolder, AStrayCellFarOutIsNamed) {

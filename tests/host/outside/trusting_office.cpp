@@ -76,4 +76,8 @@ void writeOutside(const std::filesystem::path& file, const std::filesystem::path
   runScript("write_outside.py", {file.string(), secret.string(), generator, web});
 }
 
+void disguise(const std::filesystem::path& from, const std::filesystem::path& to, const std::string& how) {
+  runScript("disguise.py", {from.string(), to.string(), how});
+}
+
 } // namespace wetspell::host

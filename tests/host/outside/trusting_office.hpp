@@ -16,4 +16,7 @@ driver::Office& trustingOffice();
 void writeOutside(const std::filesystem::path& file, const std::filesystem::path& secret,
                   const std::string& generator, const std::string& web);
 
+/// Writes such a workbook with the picture somewhere else (tests/data/gather/disguise.py).
+void disguise(const std::filesystem::path& from, const std::filesystem::path& to, const std::string& how);
+
 } // namespace wetspell::host
