@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
+#include <vector>
 
 namespace wetspell {
 
@@ -15,16 +17,19 @@ constexpr std::size_t systems = 2;
 /// How many readings of each kind are written in which unit.
 class Votes {
 public:
-  template <class Record> void count(TableKind table, const std::vector<Record>& records) {
-    for (const FieldSpec& field : fields(table)) {
-      const auto* member = std::get_if<Quantity Record::*>(&field.member);
-      if (member == nullptr)
-        continue;
-      auto& votes = of(field.kind);
-      for (const Record& record : records)
-        if (const Quantity& reading = record.**member; reading.has_value())
-          ++votes[index(reading.unit)];
-    }
+  template <class Record> void count(TableKind table, std::span<const Record> records) {
+    struct Column {
+      Quantity Record::*member;
+      std::array<std::size_t, units_known>* votes;
+    };
+    std::vector<Column> columns;
+    for (const FieldSpec& field : fields(table))
+      if (const auto* member = std::get_if<Quantity Record::*>(&field.member))
+        columns.push_back({*member, &of(field.kind)});
+    for (const Record& record : records)
+      for (const Column& column : columns)
+        if (const Quantity& reading = record.*column.member; reading.has_value())
+          ++(*column.votes)[index(reading.unit)];
   }
 
   /// The unit of most readings; none where none says one. Paces are no unit until somebody's are known.
@@ -60,9 +65,9 @@ private:
 
 void speak_as_written(Season& season) {
   Votes votes;
-  votes.count(TableKind::visits, season.visits);
-  votes.count(TableKind::pools, season.pools);
-  votes.count(TableKind::people, season.people);
+  votes.count<Visit>(TableKind::visits, season.visits);
+  votes.count<Pool>(TableKind::pools, season.pools);
+  votes.count<Person>(TableKind::people, season.people);
   Settings& spoken = season.settings;
   if (const auto system = votes.system())
     spoken.use(*system);

@@ -35,4 +35,13 @@ template <class Work> void in_parts(std::size_t parts, const Work& work) {
     other.get();
 }
 
+/// Calls work(first, end) for the parts of a loop over `count`, none shorter than `least`.
+template <class Work> void in_ranges(std::size_t count, std::size_t least, const Work& work) {
+  const std::size_t parts = parts_of(count, least);
+  in_parts(parts, [&](std::size_t part) {
+    const auto [first, end] = range_of(part, parts, count);
+    work(first, end);
+  });
+}
+
 } // namespace wetspell

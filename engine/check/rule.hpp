@@ -75,7 +75,7 @@ struct Compared {
 /// Everything about the season that more than one rule needs, worked out once.
 struct SeasonView {
   const Season& season;
-  std::vector<DerivedVisit> derived; ///< per visit
+  FixedArray<DerivedVisit> derived; ///< per visit
   std::vector<std::vector<std::uint32_t>>
       pool_visits; ///< per pool: visits with a readable date, in time order
   std::vector<std::vector<std::uint32_t>>
@@ -84,8 +84,8 @@ struct SeasonView {
       person_visits; ///< per person: visits with a readable date, in time order
 
   static constexpr std::uint32_t nowhere = 0xFFFFFFFF;
-  std::vector<Signs> signs;       ///< per visit
-  std::vector<Compared> compared; ///< per visit
+  FixedArray<Signs> signs;       ///< per visit
+  FixedArray<Compared> compared; ///< per visit
 
   std::vector<std::uint32_t> pool_twin, person_twin; ///< another row with the same code, or nowhere
   NearestWord pool_codes, person_codes;              ///< person: code 2i, name 2i + 1

@@ -1,8 +1,11 @@
 #include "check/rule.hpp"
 
+#include "base/in_parts.hpp"
 #include "season/words.hpp"
 
 #include <algorithm>
+#include <numeric>
+#include <span>
 #include <tuple>
 #include <unordered_map>
 
@@ -10,60 +13,69 @@ namespace wetspell {
 
 namespace {
 
-/// Records of one owner, gathered before sorting: sorting small keys beats sorting through wide records.
+/// What orders the records of one owner, gathered before sorting: sorting small keys beats sorting through
+/// wide records.
 struct Timed {
-  std::uint32_t owner;
   std::uint32_t record;
+  std::uint32_t pool, person; ///< nowhere: not known, or the day is not
   double day;
   double start; ///< fraction of the day; 0 where not known
   double depth; ///< of a visit, where measured
 
   bool operator<(const Timed& other) const {
-    return std::tie(owner, day, start, record) < std::tie(other.owner, other.day, other.start, other.record);
+    return std::tie(day, start, record) < std::tie(other.day, other.start, other.record);
   }
 };
 
-/// The records sorted by owner and time; `ends` becomes where each owner's begin, and one behind the last.
-std::vector<Timed> sorted_by_owner(const std::vector<Timed>& all, std::size_t owners,
-                                   std::vector<std::uint32_t>& ends) {
-  // Counting the owners first keeps the sorts short: one owner's records at a time.
-  ends.assign(owners + 1, 0);
-  for (const Timed& one : all)
-    ++ends[one.owner + 1];
-  for (std::size_t i = 1; i < ends.size(); ++i)
-    ends[i] += ends[i - 1];
-  std::vector<Timed> sorted(all.size());
-  auto next = ends;
-  for (const Timed& one : all)
-    sorted[next[one.owner]++] = one;
-  for (std::size_t owner = 0; owner < owners; ++owner) {
-    const auto first = sorted.begin() + ends[owner], last = sorted.begin() + ends[owner + 1];
-    if (!std::is_sorted(first, last))
-      std::sort(first, last);
-  }
-  return sorted;
+template <class Record> Timed timed_of(std::uint32_t index, const Record& record) {
+  const auto owner = [&](Ref who) {
+    return who.known() && record.date.has_value() ? static_cast<std::uint32_t>(who.index)
+                                                  : SeasonView::nowhere;
+  };
+  return {index, owner(record.pool), owner(record.person), record.date.si, 0, 0};
+}
+
+Timed timed_visit(std::uint32_t index, const Visit& visit) {
+  Timed timed = timed_of(index, visit);
+  timed.start = visit.start.has_value() ? visit.start.si : 0;
+  timed.depth = visit.depth.has_value() ? visit.depth.si : Quantity::no_value;
+  return timed;
 }
 
 /// The records of each owner in time order; `use(before, now, after)` is called for each with its neighbours.
 template <class Use>
-std::vector<std::vector<std::uint32_t>> in_time_order(const std::vector<Timed>& all, std::size_t owners,
-                                                      Use use) {
-  std::vector<std::uint32_t> ends;
-  const auto sorted = sorted_by_owner(all, owners, ends);
+std::vector<std::vector<std::uint32_t>>
+in_time_order(const FixedArray<Timed>& all, std::uint32_t Timed::*whose, std::size_t owners, const Use& use) {
+  // Counting the owners first keeps the sorts short: one owner's records at a time.
+  std::vector<std::uint32_t> next(owners + 1); // where each owner's next record goes
+  for (const Timed& one : all)
+    if (const std::uint32_t owner = one.*whose; owner != SeasonView::nowhere)
+      ++next[owner + 1];
+  std::partial_sum(next.begin(), next.end(), next.begin());
+  FixedArray<Timed> sorted(next.back());
+  for (const Timed& one : all)
+    if (const std::uint32_t owner = one.*whose; owner != SeasonView::nowhere)
+      sorted.make(next[owner]++, one);
   std::vector<std::vector<std::uint32_t>> lists(owners);
+  std::size_t first = 0;
   for (std::size_t owner = 0; owner < owners; ++owner) {
-    lists[owner].reserve(ends[owner + 1] - ends[owner]);
-    for (std::uint32_t i = ends[owner]; i < ends[owner + 1]; ++i) {
-      lists[owner].push_back(sorted[i].record);
-      if (i > ends[owner] && i + 1 < ends[owner + 1])
-        use(sorted[i - 1], sorted[i], sorted[i + 1]);
+    const std::span<Timed> own(sorted.data() + first, next[owner] - first);
+    if (!std::is_sorted(own.begin(), own.end()))
+      std::sort(own.begin(), own.end());
+    lists[owner].reserve(own.size());
+    for (std::size_t i = 0; i < own.size(); ++i) {
+      lists[owner].push_back(own[i].record);
+      if (i > 0 && i + 1 < own.size())
+        use(own[i - 1], own[i], own[i + 1]);
     }
+    first = next[owner];
   }
   return lists;
 }
 
-std::vector<std::vector<std::uint32_t>> in_time_order(const std::vector<Timed>& all, std::size_t owners) {
-  return in_time_order(all, owners, [](const Timed&, const Timed&, const Timed&) {});
+std::vector<std::vector<std::uint32_t>> in_time_order(const FixedArray<Timed>& all,
+                                                      std::uint32_t Timed::*whose, std::size_t owners) {
+  return in_time_order(all, whose, owners, [](const Timed&, const Timed&, const Timed&) {});
 }
 
 /// Whether a depth could be a slip: far from both neighbours in the same direction, in proportion and in
@@ -102,35 +114,37 @@ template <class Records> std::vector<std::uint32_t> twins(const Records& records
 
 } // namespace
 
-SeasonView::SeasonView(const Season& s) : season(s), span(season_span(s)) {
-  std::vector<Timed> by_pool, by_person, life;
-  derived.reserve(s.visits.size());
-  signs.reserve(s.visits.size());
-  compared.reserve(s.visits.size());
-  by_pool.reserve(s.visits.size());
-  by_person.reserve(s.visits.size());
-  for (std::uint32_t i = 0; i < s.visits.size(); ++i) {
-    const Visit& v = s.visits[i];
-    derived.push_back(derive(s, v));
-    signs.push_back(signs_of_readings(s, v));
-    compared.push_back(compared_of(v, derived.back()));
-    if (!v.date.has_value())
-      continue;
-    const double start = v.start.has_value() ? v.start.si : 0;
-    if (v.pool.known())
-      by_pool.push_back({static_cast<std::uint32_t>(v.pool.index), i, v.date.si, start,
-                         v.depth.has_value() ? v.depth.si : Quantity::no_value});
-    if (v.person.known())
-      by_person.push_back({static_cast<std::uint32_t>(v.person.index), i, v.date.si, start, 0});
-  }
-  for (std::uint32_t i = 0; i < s.life.size(); ++i)
-    if (s.life[i].date.has_value() && s.life[i].pool.known())
-      life.push_back({static_cast<std::uint32_t>(s.life[i].pool.index), i, s.life[i].date.si, 0, 0});
-  pool_visits = in_time_order(by_pool, s.pools.size(), [&](const Timed& a, const Timed& now, const Timed& b) {
-    signs[now.record].depth_line = line_of(a.depth, now.depth, b.depth); // not a number compares as false
+SeasonView::SeasonView(const Season& s)
+    : season(s), derived(s.visits.size()), signs(s.visits.size()), compared(s.visits.size()),
+      span(season_span(s)) {
+  FixedArray<Timed> visits(s.visits.size());
+  constexpr std::size_t least = 20'000;
+  in_ranges(s.visits.size(), least, [&](std::size_t first, std::size_t end) {
+    for (std::size_t i = first; i < end; ++i) {
+      const Visit& v = s.visits[i];
+      compared.make(i, compared_of(v, derived.make(i, derive(s, v))));
+      signs.make(i, signs_of_readings(s, v));
+      visits.make(i, timed_visit(static_cast<std::uint32_t>(i), v));
+    }
   });
-  person_visits = in_time_order(by_person, s.people.size());
-  pool_life = in_time_order(life, s.pools.size());
+  in_parts(2, [&](std::size_t part) {
+    if (part == 0)
+      pool_visits = in_time_order(visits, &Timed::pool, s.pools.size(),
+                                  [&](const Timed& a, const Timed& now, const Timed& b) {
+                                    // not a number compares as false
+                                    signs[now.record].depth_line = line_of(a.depth, now.depth, b.depth);
+                                  });
+    else
+      person_visits = in_time_order(visits, &Timed::person, s.people.size());
+  });
+  FixedArray<Timed> life(s.life.size());
+  for (std::uint32_t i = 0; i < s.life.size(); ++i)
+    life.make(i, timed_of(i, s.life[i]));
+  pool_life = in_time_order(life, &Timed::pool, s.pools.size());
+  place_in_pool.assign(s.visits.size(), nowhere);
+  for (const auto& own : pool_visits)
+    for (std::uint32_t i = 0; i < own.size(); ++i)
+      place_in_pool[own[i]] = i;
   pool_twin = twins(s.pools);
   person_twin = twins(s.people);
   for (const Pool& pool : s.pools)
@@ -139,10 +153,6 @@ SeasonView::SeasonView(const Season& s) : season(s), span(season_span(s)) {
     person_codes.add(person.code);
     person_codes.add(person.name);
   }
-  place_in_pool.assign(s.visits.size(), nowhere);
-  for (const auto& visits : pool_visits)
-    for (std::uint32_t i = 0; i < visits.size(); ++i)
-      place_in_pool[visits[i]] = i;
 }
 
 const Visit* SeasonView::before(const Visit& visit) const {

@@ -48,11 +48,11 @@ bool may_have_class(const Quantity& q) {
   return q.has_value() || q.status == Status::over || q.status == Status::under || q.status == Status::range;
 }
 
-std::optional<std::size_t> class_of(const ClassTable& table, const Quantity& typed) {
+std::optional<std::uint16_t> class_of(const ClassTable& table, const Quantity& typed) {
   if (!may_have_class(typed))
     return std::nullopt;
   const auto found = classify(table, typed);
-  return found ? std::optional(found.value()) : std::nullopt;
+  return found ? std::optional(static_cast<std::uint16_t>(found.value())) : std::nullopt;
 }
 
 bool says_dry(const Visit& visit) {
@@ -103,13 +103,16 @@ bool usable(const Quantity& reading) {
   return reading.status == Status::blank || reading.status == Status::missing || reading.has_value();
 }
 
-std::optional<ReadingsMean> temperature_of(const Visit& visit) {
+std::optional<MeanTemperature> temperature_of(const Visit& visit) {
   const auto readings = visit.temperatures();
   if (std::none_of(readings.begin(), readings.end(), [](const Quantity& q) { return q.has_value(); }) ||
       !std::all_of(readings.begin(), readings.end(), usable))
     return std::nullopt;
   const auto mean = mean_of_readings(readings);
-  return mean ? std::optional(mean.value()) : std::nullopt;
+  if (!mean)
+    return std::nullopt;
+  const ReadingsMean& found = mean.value();
+  return MeanTemperature{found.mean, found.spread, found.uncertainty, found.read};
 }
 
 /// To a number of decimals, negative ones before the point; ties to even.
@@ -136,7 +139,7 @@ Cell number_cell(const std::optional<Measured>& measured, Unit unit) {
   return Cell::of_number(to_decimals(from_si(measured->value, unit), decimals));
 }
 
-Cell class_cell(const std::optional<std::size_t>& index, const ClassTable& table) {
+Cell class_cell(std::optional<std::uint16_t> index, const ClassTable& table) {
   return index && *index < table.rows.size() ? Cell::of_text(table.rows[*index].label) : Cell{};
 }
 

@@ -11,13 +11,22 @@
 
 namespace wetspell {
 
-/// SI. An empty optional: nothing typed, or it cannot be worked out (then the rules say why).
+/// The mean of a visit's readings and what it is worth; see ReadingsMean.
+struct MeanTemperature {
+  double mean = 0;        ///< °C
+  double spread = 0;      ///< °C; NaN with fewer than two readings
+  double uncertainty = 0; ///< °C
+  int read = 0;           ///< how many readings it rests on
+};
+
+/// SI. An empty optional: nothing typed, or it cannot be worked out (then the rules say why). Small, because
+/// there is one for each visit.
 struct DerivedVisit {
-  std::optional<ReadingsMean> temperature;
-  std::optional<Measured> depth;          ///< as measured; 0 for a pool without standing water
-  std::optional<std::size_t> depth_class; ///< from the measured depth
-  std::optional<std::size_t> fill_class;  ///< from the judged per cent
-  std::optional<Measured> length;         ///< by tape, or paces times the person's pace
+  std::optional<MeanTemperature> temperature;
+  std::optional<Measured> depth;            ///< as measured; 0 for a pool without standing water
+  std::optional<std::uint16_t> depth_class; ///< row of the class table, from the measured depth
+  std::optional<std::uint16_t> fill_class;  ///< the same from the judged per cent
+  std::optional<Measured> length;           ///< by tape, or paces times the person's pace
   std::optional<Measured> width;
   std::optional<Measured> area;
   double correlation = 0; ///< of the errors of length and width

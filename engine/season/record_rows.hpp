@@ -47,23 +47,28 @@ void read_row(const Table& table, std::uint32_t row, const ColumnReaders& reader
 
 /// A record for every row in which something was typed.
 template <class Record>
-void read_rows(const Season& season, TableKind kind, const Lookups& lookups, std::vector<Record>& records) {
+void read_rows(const Season& season, TableKind kind, const Lookups& lookups, FixedArray<Record>& records) {
   if (!season.where(kind).found())
     return;
   const auto rows = typed_rows(season, kind);
+  records = FixedArray<Record>(rows.size());
   constexpr std::size_t least = 20'000;
-  std::vector<std::vector<Record>> parts(parts_of(rows.size(), least));
-  in_parts(parts.size(), [&](std::size_t part) {
+  in_ranges(rows.size(), least, [&](std::size_t first, std::size_t end) {
     Lookups own = lookups; // they keep what they have looked up
     const auto readers = column_readers(season, kind, own);
-    const auto [first, end] = range_of(part, parts.size(), rows.size());
-    parts[part].reserve(part == 0 ? rows.size() : end - first); // the first takes in the others
     for (std::size_t i = first; i < end; ++i)
-      read_row(*season.where(kind).table, rows[i], readers, parts[part].emplace_back());
+      read_row(*season.where(kind).table, rows[i], readers, records.make(i));
   });
-  records = std::move(parts.front());
-  for (std::size_t part = 1; part < parts.size(); ++part)
-    std::move(parts[part].begin(), parts[part].end(), std::back_inserter(records));
+}
+
+/// The same for the few that hold texts.
+template <class Record>
+void read_rows(const Season& season, TableKind kind, Lookups& lookups, std::vector<Record>& records) {
+  if (!season.where(kind).found())
+    return;
+  const auto readers = column_readers(season, kind, lookups);
+  for (const std::uint32_t row : typed_rows(season, kind))
+    read_row(*season.where(kind).table, row, readers, records.emplace_back());
 }
 
 } // namespace wetspell

@@ -1,6 +1,7 @@
 // A season: all records of one workbook or folder of tables, with the way back to every cell.
 #pragma once
 
+#include "base/fixed_array.hpp"
 #include "base/result.hpp"
 #include "measure/class_table.hpp"
 #include "measure/pacing.hpp"
@@ -52,8 +53,8 @@ struct Season {
   std::vector<std::string> species_names; ///< what LifeCount::species points to
   std::vector<Pool> pools;
   std::vector<Person> people;
-  std::vector<Visit> visits;
-  std::vector<LifeCount> life;
+  FixedArray<Visit> visits;
+  FixedArray<LifeCount> life;
   std::vector<std::optional<PaceLength>> paces; ///< per person; empty without usable calibration runs
   std::vector<std::string> remarks; ///< what could not be read beside the rows: a class table, a limit
 

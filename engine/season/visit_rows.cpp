@@ -54,9 +54,10 @@ const Season* VisitRows::with(std::span<const Cell> cells) {
   visits.end_row = table.rows();
   while (visits.end_row > visits.first_row && blank(table, visits.end_row - 1, visits))
     --visits.end_row;
-  season_.visits.clear();
-  for (const std::uint32_t row : typed_rows(season_, TableKind::visits))
-    read_row(table, row, readers_, season_.visits.emplace_back());
+  const auto rows = typed_rows(season_, TableKind::visits);
+  season_.visits = FixedArray<Visit>(rows.size());
+  for (std::size_t i = 0; i < rows.size(); ++i)
+    read_row(table, rows[i], readers_, season_.visits.make(i));
   return &season_;
 }
 
