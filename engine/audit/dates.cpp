@@ -154,9 +154,11 @@ std::optional<TwoNumbers> two_numbers(std::string_view text) {
     if (count == 3 || i - first > 4)
       return std::nullopt;
     digits[count] = i - first;
+    if (count < 2 && digits[count] > 2)
+      return std::nullopt; // a year in front says the order itself
     std::from_chars(text.data() + first, text.data() + i, numbers[count++]);
   }
-  if (count < 2 || digits[0] > 2 || digits[1] > 2 || (count == 3 && digits[2] != 2 && digits[2] != 4))
+  if (count < 2 || (count == 3 && digits[2] != 2 && digits[2] != 4))
     return std::nullopt;
   return TwoNumbers{numbers[0], numbers[1], numbers[2]};
 }

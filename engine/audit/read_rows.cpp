@@ -20,13 +20,6 @@ struct Keys {
 constexpr Keys visit_keys{Field::visit_pool, Field::visit_date, Field::visit_person};
 constexpr Keys life_keys{Field::life_pool, Field::life_date, Field::life_person};
 
-/// A record of the source and what tells its visit.
-struct Keyed {
-  std::uint32_t at;
-  std::size_t tidy;
-  Key key;
-};
-
 bool typed(Field field) {
   return spec(field).role == Role::typed;
 }
@@ -198,29 +191,30 @@ void read_records(const std::vector<Mapped>& tables, std::uint32_t index, TidyTa
     if (!dated || (*mapping.field != keys.pool && *mapping.field != keys.date))
       uses.push_back({column, mapping.column, &mapping});
   }
-  KeyReader key_reader(table);
+  const KeyReader key_reader(table);
   if (dated && key_reader.date_column() != nullptr && to.column(keys.date) >= 0)
     to.comes_from(index, static_cast<std::size_t>(to.column(keys.date)),
                   static_cast<std::uint32_t>(key_reader.date_column()->column));
-  // What the rows above say is settled row by row; then rows are read side by side.
-  std::vector<Keyed> rows;
+  std::vector<std::uint32_t> rows;
   rows.reserve(table.block.records());
   auto passed = table.block.passed.begin();
   for (std::size_t row = table.block.first_data; row < table.block.end_data; ++row) {
-    if (passed != table.block.passed.end() && passed->row == row) {
+    if (passed != table.block.passed.end() && passed->row == row)
       ++passed;
-      continue;
-    }
-    const auto at = static_cast<std::uint32_t>(row);
-    rows.push_back({at, to.add_row(index, at), dated ? key_reader.at(row) : Key{}});
+    else
+      rows.push_back(static_cast<std::uint32_t>(row));
   }
-  const auto read = [&](const Keyed& row, RowReader& own) {
-    Spot at{index, row.at, 0};
+  const std::size_t first_tidy = to.rows();
+  for (const std::uint32_t row : rows)
+    to.add_row(index, row);
+  const auto read = [&](std::uint32_t row, std::size_t tidy_row, KeyReader& own_keys, RowReader& own) {
+    Spot at{index, row, 0};
+    to.open_row(tidy_row);
     if (dated)
-      own.keys(to, row.tidy, row.key, at, keys.pool, keys.date);
+      own.keys(to, tidy_row, own_keys.at(row), at, keys.pool, keys.date);
     for (const Use& use : uses) {
       at.column = static_cast<std::uint32_t>(use.from);
-      own.cell(to, row.tidy, use.to, table.block.grid.at(row.at, use.from), at, use.mapping->unit,
+      own.cell(to, tidy_row, use.to, table.block.grid.at(row, use.from), at, use.mapping->unit,
                use.mapping->unit_open);
     }
   };
@@ -228,9 +222,12 @@ void read_records(const std::vector<Mapped>& tables, std::uint32_t index, TidyTa
   std::vector<Tidy> parts(parts_of(rows.size(), least));
   in_parts(parts.size(), [&](std::size_t part) {
     RowReader own(tables, parts[part]);
+    KeyReader own_keys = key_reader;
     const auto [first, end] = range_of(part, parts.size(), rows.size());
+    if (first < end)
+      own_keys.begin_at(rows[first]);
     for (std::size_t i = first; i < end; ++i)
-      read(rows[i], own);
+      read(rows[i], first_tidy + i, own_keys, own);
   });
   for (Tidy& part : parts)
     reader.take_unread(std::move(part));

@@ -93,6 +93,29 @@ Key KeyReader::at(std::size_t row) {
   return key;
 }
 
+void KeyReader::begin_at(std::size_t row) {
+  const Block& block = table_.block;
+  const auto stands = [&](const Mapping* column, std::size_t above) {
+    const Cell& cell = block.grid.at(above, column->column);
+    return holds_something(cell) && !ditto(cell);
+  };
+  bool pool = pool_ != nullptr;
+  bool date = date_ != nullptr;
+  for (std::size_t above = row; above-- > block.first_data && (pool || date);) {
+    if (!block.is_record(above))
+      continue;
+    if (pool && stands(pool_, above)) {
+      pass_sections(above); // lines further up say nothing any more
+      above_pool_ = block.grid.at(above, pool_->column);
+      pool = false;
+    }
+    if (date && stands(date_, above)) {
+      above_date_ = block.grid.at(above, date_->column);
+      date = false;
+    }
+  }
+}
+
 Cell KeyReader::pool(std::size_t row) {
   pass_sections(row);
   if (pool_ == nullptr)

@@ -19,6 +19,8 @@ public:
   /// Pool: as typed, from the row above where the column is written once for several rows, from the line
   /// above the rows, or from the title; date: pieces put together. Rows must be asked in order.
   Key at(std::size_t row);
+  /// Goes on at a row as if all rows before it had been asked for; none must have been.
+  void begin_at(std::size_t row);
   [[nodiscard]] bool has_date() const { return date_ != nullptr || day_ != nullptr; }
   [[nodiscard]] bool has_pool() const;
   [[nodiscard]] const Mapping* pool_column() const { return pool_; }

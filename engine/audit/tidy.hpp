@@ -56,6 +56,8 @@ public:
 
   /// Begins the next row; gives its number. `grid_column`: where the row's own cell is not the first.
   std::size_t add_row(std::uint32_t table, std::uint32_t grid_row, std::uint32_t grid_column = 0);
+  /// See Table::open_row.
+  void open_row(std::size_t row) { cells_.open_row(row + 1); }
   [[nodiscard]] Cell& at(std::size_t row, std::size_t column) { return cells_.at(row + 1, column); }
   [[nodiscard]] const Cell& at(std::size_t row, std::size_t column) const {
     return cells_.at(row + 1, column);

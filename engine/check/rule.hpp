@@ -72,6 +72,12 @@ struct Compared {
   double day, depth, fill, temperature;
 };
 
+/// Visits with a known pool, day and person: those of one pool on one day, where there are several.
+struct SharedDays {
+  std::vector<std::vector<std::uint32_t>> visits; ///< day by day, in time order
+  std::size_t looked_at = 0;                      ///< how many such visits there are, lone ones too
+};
+
 /// Everything about the season that more than one rule needs, worked out once.
 struct SeasonView {
   const Season& season;
@@ -82,6 +88,8 @@ struct SeasonView {
       pool_life; ///< per pool: life counts with a readable date, in time order
   std::vector<std::vector<std::uint32_t>>
       person_visits; ///< per person: visits with a readable date, in time order
+
+  SharedDays shared_days;
 
   static constexpr std::uint32_t nowhere = 0xFFFFFFFF;
   FixedArray<Signs> signs;       ///< per visit

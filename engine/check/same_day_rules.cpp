@@ -30,30 +30,18 @@ double clock(const Quantity& time) {
   return time.si - std::floor(time.si);
 }
 
-/// Calls `use(visits)` for the visits of one pool on one day, day by day; visits without a known pool, day or
-/// person are undecided.
-template <class Use> void for_each_day(const SeasonView& view, Verdicts& verdicts, Use use) {
-  std::size_t looked_at = 0;
-  std::vector<std::uint32_t> day;
-  for (const auto& visits : view.pool_visits) {
-    for (std::size_t i = 0; i < visits.size();) {
-      const double date = std::floor(view.visit(visits[i]).date.si);
-      day.clear();
-      for (; i < visits.size() && std::floor(view.visit(visits[i]).date.si) == date; ++i)
-        if (view.visit(visits[i]).person.known())
-          day.push_back(visits[i]);
-      looked_at += day.size();
-      if (day.size() == 1)
-        verdicts.holds();
-      else
-        use(day);
-    }
-  }
-  verdicts.undecided(view.season.visits.size() - looked_at);
+/// The verdicts on visits that are their pool's only one of the day, or cannot be told apart.
+void alone_on_their_day(const SeasonView& view, Verdicts& verdicts) {
+  std::size_t shared = 0;
+  for (const auto& day : view.shared_days.visits)
+    shared += day.size();
+  verdicts.holds(view.shared_days.looked_at - shared);
+  verdicts.undecided(view.season.visits.size() - view.shared_days.looked_at);
 }
 
 void double_visit(const SeasonView& view, Verdicts& verdicts) {
-  for_each_day(view, verdicts, [&](std::vector<std::uint32_t>& day) {
+  alone_on_their_day(view, verdicts);
+  for (std::vector<std::uint32_t> day : view.shared_days.visits) {
     const auto person = [&](std::uint32_t i) { return view.visit(i).person.index; };
     std::stable_sort(day.begin(), day.end(), [&](auto a, auto b) { return person(a) < person(b); });
     for (std::size_t k = 0; k < day.size(); ++k) {
@@ -77,11 +65,12 @@ void double_visit(const SeasonView& view, Verdicts& verdicts) {
                   fmt::format("Look at this row and at row {}; remove the one that was entered twice.",
                               row_number(view, other))));
     }
-  });
+  }
 }
 
 void same_day(const SeasonView& view, Verdicts& verdicts) {
-  for_each_day(view, verdicts, [&](const std::vector<std::uint32_t>& day) {
+  alone_on_their_day(view, verdicts);
+  for (const std::vector<std::uint32_t>& day : view.shared_days.visits) {
     for (std::size_t k = 0; k < day.size(); ++k) {
       if (k == 0 || view.visit(day[k - 1]).person == view.visit(day[k]).person) {
         verdicts.holds();
@@ -97,7 +86,7 @@ void same_day(const SeasonView& view, Verdicts& verdicts) {
                                                  "two people agree.",
                                                  row_number(view, day[k - 1]))));
     }
-  });
+  }
 }
 
 /// One person's stay at a pool, from the clock.

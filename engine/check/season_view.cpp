@@ -4,6 +4,7 @@
 #include "season/words.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <span>
 #include <tuple>
@@ -42,7 +43,7 @@ Timed timed_visit(std::uint32_t index, const Visit& visit) {
   return timed;
 }
 
-/// The records of each owner in time order; `use(before, now, after)` is called for each with its neighbours.
+/// The records of each owner in time order; `use(those of one owner)` is called for each owner.
 template <class Use>
 std::vector<std::vector<std::uint32_t>>
 in_time_order(const FixedArray<Timed>& all, std::uint32_t Timed::*whose, std::size_t owners, const Use& use) {
@@ -63,19 +64,12 @@ in_time_order(const FixedArray<Timed>& all, std::uint32_t Timed::*whose, std::si
     if (!std::is_sorted(own.begin(), own.end()))
       std::sort(own.begin(), own.end());
     lists[owner].reserve(own.size());
-    for (std::size_t i = 0; i < own.size(); ++i) {
-      lists[owner].push_back(own[i].record);
-      if (i > 0 && i + 1 < own.size())
-        use(own[i - 1], own[i], own[i + 1]);
-    }
+    for (const Timed& one : own)
+      lists[owner].push_back(one.record);
+    use(std::span<const Timed>(own));
     first = next[owner];
   }
   return lists;
-}
-
-std::vector<std::vector<std::uint32_t>> in_time_order(const FixedArray<Timed>& all,
-                                                      std::uint32_t Timed::*whose, std::size_t owners) {
-  return in_time_order(all, whose, owners, [](const Timed&, const Timed&, const Timed&) {});
 }
 
 /// Whether a depth could be a slip: far from both neighbours in the same direction, in proportion and in
@@ -87,6 +81,24 @@ OutOfLine line_of(double before, double now, double after) {
   if (factor * now < std::min(before, after) && now + inches < std::min(before, after))
     return OutOfLine::below;
   return OutOfLine::no;
+}
+
+/// Days on which several people saw one pool, of the pool's visits in time order.
+void find_shared_days(std::span<const Timed> visits, SharedDays& days) {
+  for (std::size_t i = 0; i < visits.size();) {
+    const double date = std::floor(visits[i].day);
+    const std::size_t first = i;
+    std::size_t known = 0;
+    for (; i < visits.size() && std::floor(visits[i].day) == date; ++i)
+      known += visits[i].person != SeasonView::nowhere;
+    days.looked_at += known;
+    if (known < 2)
+      continue;
+    std::vector<std::uint32_t>& day = days.visits.emplace_back();
+    for (std::size_t k = first; k < i; ++k)
+      if (visits[k].person != SeasonView::nowhere)
+        day.push_back(visits[k].record);
+  }
 }
 
 Compared compared_of(const Visit& visit, const DerivedVisit& derived) {
@@ -127,20 +139,22 @@ SeasonView::SeasonView(const Season& s)
       visits.make(i, timed_visit(static_cast<std::uint32_t>(i), v));
     }
   });
+  const auto look_at_pool = [&](std::span<const Timed> own) {
+    for (std::size_t i = 1; i + 1 < own.size(); ++i) // not a number compares as false
+      signs[own[i].record].depth_line = line_of(own[i - 1].depth, own[i].depth, own[i + 1].depth);
+    find_shared_days(own, shared_days);
+  };
+  constexpr auto nothing_more = [](std::span<const Timed>) {};
   in_parts(2, [&](std::size_t part) {
     if (part == 0)
-      pool_visits = in_time_order(visits, &Timed::pool, s.pools.size(),
-                                  [&](const Timed& a, const Timed& now, const Timed& b) {
-                                    // not a number compares as false
-                                    signs[now.record].depth_line = line_of(a.depth, now.depth, b.depth);
-                                  });
+      pool_visits = in_time_order(visits, &Timed::pool, s.pools.size(), look_at_pool);
     else
-      person_visits = in_time_order(visits, &Timed::person, s.people.size());
+      person_visits = in_time_order(visits, &Timed::person, s.people.size(), nothing_more);
   });
   FixedArray<Timed> life(s.life.size());
   for (std::uint32_t i = 0; i < s.life.size(); ++i)
     life.make(i, timed_of(i, s.life[i]));
-  pool_life = in_time_order(life, &Timed::pool, s.pools.size());
+  pool_life = in_time_order(life, &Timed::pool, s.pools.size(), nothing_more);
   place_in_pool.assign(s.visits.size(), nowhere);
   for (const auto& own : pool_visits)
     for (std::uint32_t i = 0; i < own.size(); ++i)

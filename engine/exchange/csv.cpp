@@ -247,6 +247,8 @@ Result<Table> table_divided_by(char delimiter, std::string_view text, std::strin
   Table table(Place{std::move(sheet), 1, 0}, rows, columns);
   in_parts(parts.size(), [&](std::size_t part) {
     each_field(parts[part], delimiter, [&](const Field& field, std::size_t row, std::size_t column) {
+      if (column == 0)
+        table.open_row(first_rows[part] + row);
       table.at(first_rows[part] + row, column) = cell_of(field);
     });
   });

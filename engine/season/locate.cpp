@@ -19,9 +19,10 @@ constexpr std::size_t searched_closely = 2000;
 struct Candidate {
   Located located;
   FoundHeadings headings;
+  std::int32_t numbers = -1; ///< a column in which data rows hold numbers, to tell data from headings at once
 };
 
-/// A column in which data rows hold numbers, to tell data from headings at one look.
+/// The column for Candidate::numbers.
 std::int32_t number_column(const FoundHeadings& headings) {
   const auto specs = fields(headings.kind);
   for (std::size_t i = 0; i < specs.size(); ++i)
@@ -126,7 +127,7 @@ std::vector<Candidate> tables_of(const Table& table) {
       if (open.empty())
         break;
       const auto is_data = [&](std::size_t index) {
-        const std::int32_t column = number_column(found[index].headings);
+        const std::int32_t column = found[index].numbers;
         if (column < 0)
           return false;
         const CellKind kind = table.at(row, static_cast<std::size_t>(column)).kind();
@@ -151,6 +152,7 @@ std::vector<Candidate> tables_of(const Table& table) {
       c.located.columns = headings.columns;
       c.located.units = headings.units;
       c.headings = std::move(headings);
+      c.numbers = number_column(c.headings);
       open.push_back(found.size());
       found.push_back(std::move(c));
     }

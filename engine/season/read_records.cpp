@@ -55,9 +55,10 @@ void imply(const Season& season, std::initializer_list<Field> references, std::v
     if (!season.has(field))
       continue;
     const Located& at = season.where(kind);
+    const auto column = static_cast<std::size_t>(at.columns[position(field)]);
     for (std::size_t row = at.first_row; row < at.end_row; ++row) {
-      const Cell& cell = season.cell(field, static_cast<std::uint32_t>(row));
-      if (row > at.first_row && cell == season.cell(field, static_cast<std::uint32_t>(row - 1)))
+      const Cell& cell = at.table->at(row, column);
+      if (row > at.first_row && cell == at.table->at(row - 1, column))
         continue; // neighbours are often alike
       if (codes.find(cell).index != Ref::unknown || cell.kind() == CellKind::error)
         continue;

@@ -11,8 +11,9 @@ namespace wetspell {
 
 enum class CellKind : std::uint8_t { empty, number, text, date, error };
 
-/// A cell's content. A blank is a kind of its own and never a zero. Sixteen bytes, because sheets have
-/// millions of cells: short texts stand in the cell itself, long ones beside it.
+/// A cell's content. A blank is a kind of its own and never the number 0. Sixteen bytes, because sheets have
+/// millions of cells: short texts stand in the cell itself, long ones beside it. An empty cell is all zero
+/// bytes, for the storage of tables.
 class Cell {
 public:
   Cell() = default;
@@ -50,6 +51,8 @@ public:
   }
 
   friend bool operator==(const Cell& one, const Cell& other) {
+    if (one.kind_ == CellKind::text && other.kind_ == CellKind::text && !one.beside() && !other.beside())
+      return one.size_ == other.size_ && std::memcmp(one.bytes_, other.bytes_, one.size_) == 0;
     return one.kind_ == other.kind_ && one.number() == other.number() && one.text() == other.text();
   }
 

@@ -1,9 +1,11 @@
 // A rectangle of cells and the place each came from: the one form in which every source reaches the engine.
 #pragma once
 
+#include "base/zeroed.hpp"
 #include "table/cell.hpp"
 
 #include <cstddef>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -27,7 +29,8 @@ std::string column_letters(std::size_t column);
 /// "Visits.F23", with the sheet name quoted where Calc would quote it.
 std::string to_text(const Place& place);
 
-/// A rectangle of cells, rows one after another. Rows and columns are counted from 0 inside the table.
+/// A rectangle of cells. Rows and columns are counted from 0 inside the table. In memory a column's cells
+/// follow each other: what is asked most of a long table is asked of one column from its top to its end.
 class Table {
 public:
   Table() = default;
@@ -38,9 +41,15 @@ public:
   [[nodiscard]] std::size_t rows() const { return rows_; }
   [[nodiscard]] std::size_t columns() const { return columns_; }
   [[nodiscard]] const Cell& at(std::size_t row, std::size_t column) const {
-    return cells_[row * columns_ + column];
+    return cells_[column * rows_ + row];
   }
-  [[nodiscard]] Cell& at(std::size_t row, std::size_t column) { return cells_[row * columns_ + column]; }
+  [[nodiscard]] Cell& at(std::size_t row, std::size_t column) { return cells_[column * rows_ + row]; }
+  /// For a loop that is the first to fill a long table, before it does anything else with an empty row: a
+  /// page that is read before it is written to is mapped twice, and the second time stops all processors.
+  void open_row(std::size_t row) {
+    for (std::size_t column = 0; column < columns_; ++column)
+      std::construct_at(&at(row, column));
+  }
   /// Row from 1 as Calc numbers it.
   [[nodiscard]] std::size_t sheet_row(std::size_t row) const { return origin_.row + row; }
   /// Column from 0 (A) in the sheet.
@@ -51,7 +60,7 @@ private:
   Place origin_;
   std::size_t rows_ = 0;
   std::size_t columns_ = 0;
-  std::vector<Cell> cells_;
+  std::vector<Cell, Zeroed<Cell>> cells_;
 };
 
 } // namespace wetspell
