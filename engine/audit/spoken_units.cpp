@@ -1,9 +1,11 @@
 #include "audit/spoken_units.hpp"
 
 #include "audit/column_units.hpp"
+#include "base/in_parts.hpp"
 
 #include <algorithm>
 #include <array>
+#include <functional>
 #include <span>
 #include <vector>
 
@@ -30,6 +32,11 @@ public:
       for (const Column& column : columns)
         if (const Quantity& reading = record.*column.member; reading.has_value())
           ++(*column.votes)[index(reading.unit)];
+  }
+
+  void add(const Votes& other) {
+    for (std::size_t kind = 0; kind < kinds_.size(); ++kind)
+      std::ranges::transform(kinds_[kind], other.kinds_[kind], kinds_[kind].begin(), std::plus<>());
   }
 
   /// The unit of most readings; none where none says one. Paces are no unit until somebody's are known.
@@ -65,7 +72,16 @@ private:
 
 void speak_as_written(Season& season) {
   Votes votes;
-  votes.count<Visit>(TableKind::visits, season.visits);
+  constexpr std::size_t least = 20'000;
+  std::vector<Votes> parts(parts_of(season.visits.size(), least));
+  in_parts(parts.size(), [&](std::size_t part) {
+    Votes own; // not among its neighbours: processors would wait for each other
+    const auto [first, end] = range_of(part, parts.size(), season.visits.size());
+    own.count(TableKind::visits, std::span<const Visit>(season.visits).subspan(first, end - first));
+    parts[part] = own;
+  });
+  for (const Votes& part : parts)
+    votes.add(part);
   votes.count<Pool>(TableKind::pools, season.pools);
   votes.count<Person>(TableKind::people, season.people);
   Settings& spoken = season.settings;

@@ -9,6 +9,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <vector>
@@ -151,8 +152,36 @@ std::optional<std::size_t> each_field(std::string_view text, char delimiter, Sin
   return std::nullopt;
 }
 
+/// What a short run of digits says, with or without a point among them. Digits and power of ten are both
+/// exact, so that their quotient is the double next to the number (Clinger 1990); most numbers are that
+/// short.
+std::optional<double> short_number(std::string_view digits) {
+  constexpr std::size_t most = 15; // digits that a double holds exactly
+  if (digits.size() > most)
+    return std::nullopt;
+  constexpr std::array<double, most + 1> powers{1,   1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                                1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+  std::int64_t value = 0;
+  std::size_t point = digits.size();
+  for (std::size_t i = 0; i < digits.size(); ++i) {
+    if (digits[i] >= '0' && digits[i] <= '9')
+      value = value * 10 + (digits[i] - '0');
+    else if (digits[i] == '.' && point == digits.size() && i > 0)
+      point = i;
+    else
+      return std::nullopt;
+  }
+  const std::size_t decimals = digits.size() - std::min(point + 1, digits.size());
+  return static_cast<double>(value) / powers[decimals];
+}
+
 /// A plain number, written whole: no signs or words around it, a point as decimal sign.
 std::optional<double> plain_number(std::string_view text) {
+  constexpr std::string_view beginnings = "0123456789.-";
+  if (text.empty() || beginnings.find(text.front()) == std::string_view::npos)
+    return std::nullopt;
+  if (const auto number = short_number(text))
+    return number;
   double value = 0;
   const auto [end, error] =
       std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);

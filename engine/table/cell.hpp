@@ -24,7 +24,7 @@ public:
   static Cell of_error(std::string_view value) { return {CellKind::error, value}; }
 
   Cell(const Cell& other) : Cell() { take_copy(other); }
-  Cell(Cell&& other) noexcept : Cell() { swap(other); }
+  Cell(Cell&& other) noexcept { take_over(other); }
   Cell& operator=(const Cell& other) {
     if (this != &other) {
       let_go();
@@ -33,7 +33,10 @@ public:
     return *this;
   }
   Cell& operator=(Cell&& other) noexcept {
-    swap(other);
+    if (this != &other) {
+      let_go();
+      take_over(other);
+    }
     return *this;
   }
   ~Cell() { let_go(); }
@@ -94,10 +97,11 @@ private:
       delete content<std::string*>();
     size_ = 0;
   }
-  void swap(Cell& other) noexcept {
-    std::swap(bytes_, other.bytes_);
-    std::swap(size_, other.size_);
-    std::swap(kind_, other.kind_);
+  /// From a cell that keeps nothing which it would have to let go.
+  void take_over(Cell& other) {
+    std::memcpy(bytes_, other.bytes_, room);
+    size_ = std::exchange(other.size_, std::uint8_t{0});
+    kind_ = std::exchange(other.kind_, CellKind::empty);
   }
 
   alignas(double) char bytes_[room] = {};
