@@ -106,6 +106,57 @@ TEST(Audit, ALongSheetIsReadAsAShortOneIs) {
   EXPECT_EQ(rows_passed, passed);
 }
 
+/// The codes of the pools of all visits, in the order of the rows.
+std::vector<std::string> pools_of(const Audit& audit) {
+  std::vector<std::string> codes;
+  for (const Visit& visit : audit.season->visits)
+    codes.push_back(visit.pool.known() ? audit.season->pools[static_cast<std::size_t>(visit.pool.index)].code
+                                       : std::string());
+  return codes;
+}
+
+TEST(Audit, PoolsAndDaysWrittenOnceReachDownALongSheet) {
+  constexpr std::size_t rows = 60'001, of_one = 7'919; // no processor's part begins where a pool does
+  Table old(Place{"Old", 1, 0}, rows, 4);
+  for (std::size_t column = 0; column < 4; ++column)
+    old.at(0, column) = Cell::of_text(std::array{"Site", "Date", "Depth (cm)", "Observer"}[column]);
+  std::vector<std::string> expected;
+  for (std::size_t row = 1; row < rows; ++row) {
+    expected.push_back(fmt::format("P{}", (row - 1) / of_one));
+    if ((row - 1) % of_one == 0) {
+      old.at(row, 0) = Cell::of_text(expected.back());
+      old.at(row, 1) = Cell::of_date(43'500 + static_cast<double>(row / of_one));
+    } else if (row % 2 == 0) {
+      old.at(row, 0) = Cell::of_text("ditto");
+    }
+    old.at(row, 2) = Cell::of_number(40);
+    old.at(row, 3) = Cell::of_text("RW");
+  }
+  const Audit a = audited(nullptr, std::move(old));
+  EXPECT_EQ(pools_of(a), expected);
+  EXPECT_EQ(a.rows.unusable, 0U);
+}
+
+TEST(Audit, LinesWithAPoolReachDownALongSheet) {
+  constexpr std::size_t rows = 60'001, of_one = 7'919;
+  Table old(Place{"Old", 1, 0}, rows, 4);
+  for (std::size_t column = 0; column < 4; ++column)
+    old.at(0, column) = Cell::of_text(std::array{"Date", "Depth (cm)", "Water temp (C)", "Observer"}[column]);
+  std::vector<std::string> expected;
+  for (std::size_t row = 1; row < rows; ++row) {
+    if ((row - 1) % of_one == 0) {
+      old.at(row, 0) = Cell::of_text(fmt::format("Pool: P{}", row / of_one));
+      continue;
+    }
+    expected.push_back(fmt::format("P{}", (row - 1) / of_one));
+    old.at(row, 0) = Cell::of_date(43'500 + static_cast<double>(row % 100));
+    old.at(row, 1) = Cell::of_number(40);
+    old.at(row, 2) = Cell::of_number(8);
+    old.at(row, 3) = Cell::of_text("RW");
+  }
+  EXPECT_EQ(pools_of(audited(nullptr, std::move(old))), expected);
+}
+
 TEST(Audit, LeadsFindingsBackToTheSource) {
   const Audit a = audited(nullptr, sheet("Old", R"(
 A title above

@@ -2,6 +2,11 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdlib>
+#include <random>
+#include <string>
+#include <vector>
+
 namespace wetspell {
 namespace {
 
@@ -40,6 +45,42 @@ TEST(Csv, KeepsCodesAndQuotedNumbersAsText) {
   EXPECT_EQ(t.at(0, 5), Cell::of_number(-3));
   EXPECT_EQ(t.at(0, 6), Cell::of_text("+4"));
   EXPECT_EQ(t.at(0, 7), Cell::of_text(" 5"));
+}
+
+// Beside strtod of the C library, to the last bit.
+TEST(Csv, ReadsNumbersAsTheCLibraryDoes) {
+  std::mt19937_64 random(20260401);
+  std::vector<std::string> numbers{"5.",
+                                   ".5",
+                                   "0.0",
+                                   "-0.25",
+                                   "999999999999999",
+                                   "9999999999999999",
+                                   "0.00000000000001",
+                                   "123456789.0123456789"};
+  while (numbers.size() < 5000) {
+    std::string digits = std::to_string(1 + random() % 9);
+    for (std::size_t left = random() % 18; left > 0; --left)
+      digits += std::to_string(random() % 10);
+    if (const std::size_t point = random() % (digits.size() + 1); point > 0)
+      digits.insert(point, ".");
+    numbers.push_back(random() % 4 == 0 ? "-" + digits : digits);
+  }
+  std::string text;
+  for (const std::string& number : numbers)
+    text += number + "\n";
+  const auto table = table_from_csv(text, "t");
+  ASSERT_TRUE(table);
+  for (std::size_t i = 0; i < numbers.size(); ++i)
+    EXPECT_EQ(table.value().at(i, 0), Cell::of_number(std::strtod(numbers[i].c_str(), nullptr)))
+        << numbers[i];
+}
+
+TEST(Csv, ManyPointsAreNoNumber) {
+  const auto table = table_from_csv("1.2.3,1-2,.,-\n", "t");
+  ASSERT_TRUE(table);
+  for (std::size_t column = 0; column < 4; ++column)
+    EXPECT_EQ(table.value().at(0, column).kind(), CellKind::text);
 }
 
 TEST(Csv, SkipsTheByteOrderMarkAndAcceptsALastLineWithoutEnd) {

@@ -27,6 +27,27 @@ TEST(Table, KnowsWhereItsCellsCameFrom) {
   EXPECT_TRUE(table.at(0, 0).empty());
 }
 
+TEST(Table, BeginsWithNothingInAnyCell) {
+  Table table(Place{"S", 1, 0}, 3, 2);
+  table.open_row(1);
+  for (std::size_t row = 0; row < table.rows(); ++row)
+    for (std::size_t column = 0; column < table.columns(); ++column)
+      EXPECT_EQ(table.at(row, column), Cell{});
+}
+
+TEST(Table, KeepsEachCellApartAlsoInACopy) {
+  Table table(Place{"S", 1, 0}, 3, 2);
+  for (std::size_t row = 0; row < table.rows(); ++row)
+    for (std::size_t column = 0; column < table.columns(); ++column)
+      table.at(row, column) =
+          Cell::of_text("row " + std::to_string(row) + " and column " + std::to_string(column));
+  const Table copy = table;
+  table.at(2, 1) = {};
+  EXPECT_EQ(copy.at(2, 1).text(), "row 2 and column 1");
+  EXPECT_EQ(copy.at(0, 1).text(), "row 0 and column 1");
+  EXPECT_EQ(table.at(2, 0).text(), "row 2 and column 0");
+}
+
 // Calc's serial dates: day 0 is 1899-12-30, so 2024-03-15 is 45366.
 TEST(CellText, SpeaksPlainly) {
   EXPECT_EQ(to_text(Cell::of_number(0.1)), "0.1");
