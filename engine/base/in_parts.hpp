@@ -11,7 +11,7 @@ namespace wetspell {
 
 /// Into how many parts a loop over `count` is worth being cut: one a processor, none shorter than `least`.
 inline std::size_t parts_of(std::size_t count, std::size_t least) {
-  const std::size_t processors = std::max(1U, std::thread::hardware_concurrency());
+  static const std::size_t processors = std::max(1U, std::thread::hardware_concurrency()); // asks the system
   return std::clamp<std::size_t>(count / least, 1, processors);
 }
 

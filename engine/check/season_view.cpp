@@ -83,7 +83,7 @@ OutOfLine line_of(double before, double now, double after) {
   return OutOfLine::no;
 }
 
-/// Days on which several people saw one pool, of the pool's visits in time order.
+/// Days with several visits by known people, of one pool's visits in time order.
 void find_shared_days(std::span<const Timed> visits, SharedDays& days) {
   for (std::size_t i = 0; i < visits.size();) {
     const double date = std::floor(visits[i].day);
@@ -145,12 +145,14 @@ SeasonView::SeasonView(const Season& s)
     find_shared_days(own, shared_days);
   };
   constexpr auto nothing_more = [](std::span<const Timed>) {};
-  in_parts(2, [&](std::size_t part) {
-    if (part == 0)
-      pool_visits = in_time_order(visits, &Timed::pool, s.pools.size(), look_at_pool);
-    else
-      person_visits = in_time_order(visits, &Timed::person, s.people.size(), nothing_more);
-  });
+  const auto order = [&](std::size_t first, std::size_t end) {
+    for (std::size_t i = first; i < end; ++i)
+      if (i == 0)
+        pool_visits = in_time_order(visits, &Timed::pool, s.pools.size(), look_at_pool);
+      else
+        person_visits = in_time_order(visits, &Timed::person, s.people.size(), nothing_more);
+  };
+  in_ranges(2, s.visits.size() < least ? 2 : 1, order);
   FixedArray<Timed> life(s.life.size());
   for (std::uint32_t i = 0; i < s.life.size(); ++i)
     life.make(i, timed_of(i, s.life[i]));
