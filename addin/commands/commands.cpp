@@ -201,8 +201,7 @@ std::string auditAll(const Window& window) {
 /// From a list, with the person of the row in front; without a visible window the person of the row.
 std::string personFor(const Window& window, const Season& season) {
   const auto selection = selectionIn(window.frame);
-  const std::string here =
-      selection ? personOfRow(season, selection->sheet, selection->first) : std::string();
+  std::string here = selection ? personOfRow(season, selection->sheet, selection->first) : std::string();
   if (!isVisible(window.frame)) {
     if (here.empty())
       refuse(

@@ -101,8 +101,8 @@ template <class Call> auto inWords(const Office& office, const std::string& what
 
 } // namespace
 
-Document::Document(Office& office, Reference<css::sheet::XSpreadsheetDocument> model)
-    : office_(&office), model_(std::move(model)) {}
+Document::Document(Office& office, const Reference<css::sheet::XSpreadsheetDocument>& model)
+    : office_(&office), model_(model) {}
 
 Document::Document(Document&& other) noexcept
     : office_(other.office_), model_(std::exchange(other.model_, {})) {}

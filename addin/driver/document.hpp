@@ -81,7 +81,7 @@ public:
   void close();
 
 private:
-  Document(Office& office, css::uno::Reference<css::sheet::XSpreadsheetDocument> model);
+  Document(Office& office, const css::uno::Reference<css::sheet::XSpreadsheetDocument>& model);
 
   Office* office_;
   css::uno::Reference<css::sheet::XSpreadsheetDocument> model_;

@@ -137,8 +137,8 @@ bool isBeside(std::string_view name) {
 /// The parts of an archive.
 class Archive {
 public:
-  Archive(Context context, Copy& bytes, std::uintmax_t most)
-      : context_(std::move(context)), most_(most), allowance_(most) {
+  Archive(const Context& context, Copy& bytes, std::uintmax_t most)
+      : context_(context), most_(most), allowance_(most) {
     const css::beans::NamedValue format("StorageFormat", Any(rtl::OUString("ZipFormat")));
     const std::array how{Any(bytes.whole()), Any(format)};
     parts_.set(

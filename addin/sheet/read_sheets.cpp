@@ -115,8 +115,8 @@ Table tableOf(const Reference<css::sheet::XSpreadsheet>& sheet, const std::strin
     const Sequence<Sequence<Any>> block = data->getDataArray();
     for (sal_Int32 row = 0; row < block.getLength(); ++row)
       for (sal_Int32 column = 0; column < block[row].getLength(); ++column)
-        table.at(static_cast<std::size_t>(first + row), static_cast<std::size_t>(column)) =
-            cellOf(block[row][column]);
+        table.at(static_cast<std::size_t>(first) + static_cast<std::size_t>(row),
+                 static_cast<std::size_t>(column)) = cellOf(block[row][column]);
   }
   const auto all = sheet->getCellRangeByPosition(0, 0, end.EndColumn, end.EndRow);
   nameErrors(table, all);

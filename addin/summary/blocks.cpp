@@ -93,8 +93,8 @@ Corner takeBlock(const SheetDocument& document, const std::string& name, const s
   }
   const auto next = ownedBlock(document, before);
   const auto position = next ? std::optional(next->area.Sheet) : std::nullopt;
-  const Corner corner = block ? Corner{block->sheet, block->area.StartColumn, block->area.StartRow}
-                              : Corner{sheetNamed(document, addSheet(document, sheet, position)), 0, 0};
+  Corner corner = block ? Corner{block->sheet, block->area.StartColumn, block->area.StartRow}
+                        : Corner{sheetNamed(document, addSheet(document, sheet, position)), 0, 0};
   own(document, name, corner.range(columns, rows));
   return corner;
 }

@@ -14,8 +14,8 @@ namespace {
 
 constexpr std::size_t most_lines = 60, most_dots = 120, most_bars = 160;
 
-Cell words(std::string text) {
-  return Cell::of_text(std::move(text));
+Cell words(std::string_view text) {
+  return Cell::of_text(text);
 }
 
 /// At most `most` of them, evenly spread, the first and the last among them.

@@ -86,7 +86,7 @@ Numbers writeNumbers(const SheetDocument& document, const SeasonHistory& history
   Numbers numbers;
   std::size_t column = 0;
   const auto place = [&](const ChartTable& table) {
-    const Part part{&table, corner.at(heading_row, column)};
+    Part part{&table, corner.at(heading_row, column)};
     put(document, part, season.settings);
     head.at(chart_row, column) = Cell::of_text(table.title);
     column += table.cells.columns() + gap;

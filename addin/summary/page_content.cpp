@@ -74,9 +74,9 @@ public:
   }
 
 private:
-  void say(Table& cells, std::size_t row, std::size_t column, std::string words) const {
+  void say(Table& cells, std::size_t row, std::size_t column, std::string_view words) const {
     if (!words.empty())
-      cells.at(row, column) = Cell::of_text(std::move(words));
+      cells.at(row, column) = Cell::of_text(words);
   }
 
   void head(Table& cells) const {

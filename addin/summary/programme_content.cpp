@@ -18,14 +18,14 @@ public:
     rows_.emplace_back();
     return rows_.size() - 1;
   }
-  void say(std::size_t row, std::size_t column, std::string words) {
+  void say(std::size_t row, std::size_t column, std::string_view words) {
     if (!words.empty())
-      rows_[row][column] = Cell::of_text(std::move(words));
+      rows_[row][column] = Cell::of_text(words);
   }
   void put(std::size_t row, std::size_t column, Cell cell) { rows_[row][column] = std::move(cell); }
-  std::size_t line(std::string words) {
+  std::size_t line(std::string_view words) {
     const std::size_t row = add();
-    say(row, 0, std::move(words));
+    say(row, 0, words);
     return row;
   }
   [[nodiscard]] Table table() const {

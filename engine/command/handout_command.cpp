@@ -109,7 +109,7 @@ Result<std::string> hand_out(Source source, const std::string& code, const fs::p
   Arguments names = file_names(codes_of(season.value()));
   std::vector<fs::path> files;
   for (std::string& name : names)
-    name = "handout-" + name;
+    name.insert(0, "handout-");
   for (const std::size_t person : people.value())
     for (const char* format : formats)
       files.push_back(out / fmt::format("{}.{}", names[person], format));

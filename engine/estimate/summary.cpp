@@ -58,7 +58,8 @@ SeasonSummary summarise(const Season& season, const CheckReport& report, const S
       return summary;
   }
   // All pools first, then group by group.
-  std::ranges::stable_partition(summary.programme, &std::string::empty, &ProgrammeFigure::column);
+  std::stable_partition(summary.programme.begin(), summary.programme.end(),
+                        [](const ProgrammeFigure& figure) { return figure.column.empty(); });
   return summary;
 }
 

@@ -25,7 +25,7 @@ struct Key {
   Comparison compared = Comparison::years;
   std::string_view name = {};
   std::string of = {};
-  auto operator<=>(const Key&) const = default;
+  auto operator<=>(const Key&) const = default; // NOLINT: the 0 it sees is the compiler's own, no pointer
 };
 
 /// The pool and the month whose values are compared with each other; both empty where years are.

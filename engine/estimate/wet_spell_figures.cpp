@@ -147,7 +147,7 @@ std::string class_of(const ClassTable& table, const DaysBetween& days) {
 void of_pool(const SummaryRun& run, const PoolHistory& pool, PoolSummary& summary) {
   const PoolWater water = water_of(pool.visits);
   auto& figures = summary.figures;
-  const auto none = [&](std::string why) {
+  const auto none = [&](const std::string& why) {
     for (const Entry entry :
          {filled, dried, wet_days, all_wet_days, least_wet_days, spell_class, filled_again})
       figures.push_back(cannot_say(catalogue[entry], why, water.days));

@@ -71,9 +71,7 @@ constexpr std::array columns{"Pool", "Group", "Name",  "Figure", "Value", "Unit"
 void write_row(Table& table, std::size_t row, const std::string& pool, const std::string& group,
                const Figure& figure, const Settings& settings) {
   const Figured figured = figure.spec->figured;
-  const auto text = [](std::string words) {
-    return words.empty() ? Cell{} : Cell::of_text(std::move(words));
-  };
+  const auto text = [](std::string_view words) { return Cell::of_text(words); }; // no words: a blank cell
   std::size_t at = 0;
   table.at(row, at++) = text(pool);
   table.at(row, at++) = text(group);

@@ -153,6 +153,7 @@ std::vector<Match> TableMatch::match(const CameFile& file) {
       taken.push_back(match->held);
     found[at] = std::move(match);
   };
+  all.reserve(rows.size());
   for (const CameRow& row : rows)
     all.push_back(coming(row));
   for (std::size_t i = 0; i < all.size(); ++i)

@@ -48,7 +48,7 @@ double variance_with_covariances(std::span<const Series> seasons) {
     times.insert(times.end(), season.x.begin(), season.x.end());
   }
   std::ranges::sort(times);
-  times.erase(std::ranges::unique(times).begin(), times.end());
+  times.erase(std::unique(times.begin(), times.end()), times.end());
   const std::size_t n = times.size();
   std::vector<double> signs(n * n, 0);
   std::vector<double> ranks(n, 0);

@@ -71,10 +71,10 @@ private:
 
   template <class Content> [[nodiscard]] Content content() const {
     Content content;
-    std::memcpy(&content, bytes_, sizeof content);
+    std::memcpy(&content, bytes_, sizeof(Content));
     return content;
   }
-  template <class Content> void put(Content content) { std::memcpy(bytes_, &content, sizeof content); }
+  template <class Content> void put(Content content) { std::memcpy(bytes_, &content, sizeof(Content)); }
   void put_text(std::string_view text) {
     if (text.size() <= room) {
       std::memcpy(bytes_, text.data(), text.size());
