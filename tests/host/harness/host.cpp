@@ -1,8 +1,7 @@
 #include "harness/host.hpp"
 
 #include "driver/files.hpp"
-
-#include <memory>
+#include "harness/kept_office.hpp"
 
 namespace wetspell::host {
 
@@ -11,26 +10,12 @@ namespace {
 /// Below the limit ctest sets for the whole program, so that a hanging office is named in the output.
 constexpr std::chrono::seconds officeLimit{540};
 
-std::unique_ptr<driver::Office>& shared() {
-  static std::unique_ptr<driver::Office> one;
-  return one;
-}
-
-/// Ends the office while the program is still whole, not among the destructors of its statics.
-class EndOffice : public ::testing::Environment {
-public:
-  void TearDown() override { shared().reset(); }
-};
-
-const ::testing::Environment* const endOffice = ::testing::AddGlobalTestEnvironment(new EndOffice);
+KeptOffice& kept = keepOffice([] { return std::make_unique<driver::Office>(withExtension()); });
 
 } // namespace
 
 driver::Office& office() {
-  if (!shared()) {
-    shared() = std::make_unique<driver::Office>(withExtension());
-  }
-  return *shared();
+  return kept.office();
 }
 
 driver::OfficeOptions withExtension(const std::string& locale) {

@@ -3,13 +3,13 @@
 #include "base/text.hpp"
 #include "driver/failure.hpp"
 #include "harness/host.hpp"
+#include "harness/kept_office.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/configuration/theDefaultProvider.hpp>
 #include <com/sun/star/util/XChangesBatch.hpp>
 
 #include <cstdlib>
-#include <memory>
 
 namespace wetspell::host {
 
@@ -40,16 +40,13 @@ void trustEverything(const driver::Office& office) {
   change(scripting, "SecureURL", Any(css::uno::Sequence<rtl::OUString>(&anywhere, 1)));
 }
 
-std::unique_ptr<driver::Office>& shared() {
-  static std::unique_ptr<driver::Office> one;
-  return one;
-}
-
-class EndOffice : public ::testing::Environment {
-public:
-  void TearDown() override { shared().reset(); }
-};
-const ::testing::Environment* const endOffice = ::testing::AddGlobalTestEnvironment(new EndOffice);
+KeptOffice& kept = keepOffice([] {
+  driver::OfficeOptions options = withExtension();
+  options.online = true;
+  auto office = std::make_unique<driver::Office>(options);
+  trustEverything(*office);
+  return office;
+});
 
 void runScript(const std::string& script, std::initializer_list<std::string> words) {
   std::string line = std::string(WETSPELL_PYTHON) + " '" WETSPELL_TESTS_DIR "/data/gather/" + script + "'";
@@ -62,13 +59,7 @@ void runScript(const std::string& script, std::initializer_list<std::string> wor
 } // namespace
 
 driver::Office& trustingOffice() {
-  if (!shared()) {
-    driver::OfficeOptions options = withExtension();
-    options.online = true;
-    shared() = std::make_unique<driver::Office>(options);
-    trustEverything(*shared());
-  }
-  return *shared();
+  return kept.office();
 }
 
 void writeOutside(const std::filesystem::path& file, const std::filesystem::path& secret,
