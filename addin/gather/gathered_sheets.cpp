@@ -28,7 +28,7 @@ template <std::size_t columns>
 Corner writeTable(const SheetDocument& document, const char* block, const char* sheet, const Table& table,
                   const std::array<sal_Int32, columns>& widths) {
   const bool fresh = !ownedBlock(document, block);
-  const Corner corner = takeBlock(document, block, sheet, table.columns(), table.rows());
+  Corner corner = takeBlock(document, block, sheet, table.columns(), table.rows());
   const auto all = corner.range(table.columns(), table.rows());
   dress(all, Dress::text);
   setFormat(all, textFormat(document));

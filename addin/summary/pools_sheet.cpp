@@ -131,16 +131,15 @@ Table contents(const SeasonHistory& history, const std::vector<FigureColumn>& co
   const Season& season = history.season;
   const DepthScale scale = depth_scale(history);
   Table table(Place{}, first_row + lines.size(), first_figure + 2 * columns.size());
-  const auto say = [&](std::size_t row, std::size_t column, std::string words) {
-    table.at(row, column) = Cell::of_text(std::move(words));
+  const auto say = [&](std::size_t row, std::size_t column, std::string_view words) {
+    table.at(row, column) = Cell::of_text(words);
   };
   say(title_row, code, "Pools this season");
   // Not in the first columns, which a print repeats on every page.
   say(signs_row, rows, explained(scale, season.settings));
   say(words_row, rows,
       "Beside every number stands the same in words, with its interval and n, the readings behind it, or why "
-      "there is "
-      "none.");
+      "there is none.");
   say(left_out_row, rows, "What an open finding to fix is about is left out of all figures.");
   say(heading_row, code, "Pool");
   say(heading_row, name, "Name");

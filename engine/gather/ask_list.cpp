@@ -90,6 +90,7 @@ std::vector<AskList> ask_lists(const Season& season, const CheckReport& report) 
                               finding.message, std::string(finding.asked())});
   }
   std::vector<AskList> all;
+  all.reserve(lists.size());
   for (auto& [order, list] : lists)
     all.push_back(std::move(list));
   return all;

@@ -16,12 +16,11 @@ Table ask_table(const Season& season, const std::vector<AskList>& lists, Place o
   for (const AskList& list : lists)
     questions += list.questions.size();
   Table table(std::move(origin), questions + 1, ask_columns);
-  const auto put = [&](std::size_t row, std::size_t column, std::string text) {
-    if (!text.empty())
-      table.at(row, column) = Cell::of_text(std::move(text));
+  const auto put = [&](std::size_t row, std::size_t column, std::string_view text) {
+    table.at(row, column) = Cell::of_text(text); // no words: a blank cell
   };
   for (std::size_t column = 0; column < ask_columns; ++column)
-    put(0, column, std::string(headings[column]));
+    put(0, column, headings[column]);
   std::size_t row = 1;
   for (const AskList& list : lists) {
     put(row, AskColumn::letter, ask_text(season, list));
