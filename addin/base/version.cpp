@@ -1,29 +1,22 @@
 // org.wetspell.Version: which Wetspell is installed, for macros and for whoever helps from afar.
 
-#include "base/registry.hpp"
+#include "base/service_info.hpp"
 #include "base/text.hpp"
 
 #include <com/sun/star/lang/XServiceInfo.hpp>
 #include <cppuhelper/implbase2.hxx>
-#include <cppuhelper/supportsservice.hxx>
 #include <org/wetspell/XVersion.hpp>
 
 namespace wetspell::addin {
 namespace {
 
-constexpr const char* implementationName = "org.wetspell.impl.Version";
+constexpr char implementationName[] = "org.wetspell.impl.Version";
 
-class Version : public cppu::WeakImplHelper2<org::wetspell::XVersion, css::lang::XServiceInfo> {
+class Version
+    : public WithServiceInfo<implementationName,
+                             cppu::WeakImplHelper2<org::wetspell::XVersion, css::lang::XServiceInfo>> {
 public:
   rtl::OUString SAL_CALL text() override { return toOffice(WETSPELL_VERSION); }
-
-  rtl::OUString SAL_CALL getImplementationName() override { return toOffice(implementationName); }
-  sal_Bool SAL_CALL supportsService(const rtl::OUString& name) override {
-    return cppu::supportsService(this, name);
-  }
-  css::uno::Sequence<rtl::OUString> SAL_CALL getSupportedServiceNames() override {
-    return servicesOf(implementationName);
-  }
 };
 
 css::uno::Reference<css::uno::XInterface>

@@ -1,6 +1,6 @@
 // The office's way to our commands: whatever menu, toolbar, key or macro asks for an address of our protocol.
 
-#include "base/registry.hpp"
+#include "base/service_info.hpp"
 #include "base/text.hpp"
 #include "commands/commands.hpp"
 #include "commands/talk.hpp"
@@ -10,7 +10,6 @@
 #include <com/sun/star/lang/XInitialization.hpp>
 #include <com/sun/star/lang/XServiceInfo.hpp>
 #include <cppuhelper/implbase4.hxx>
-#include <cppuhelper/supportsservice.hxx>
 
 #include <exception>
 
@@ -21,7 +20,7 @@ using css::uno::Any;
 using css::uno::Reference;
 using css::uno::Sequence;
 
-constexpr const char* implementationName = "org.wetspell.impl.Commands";
+constexpr char implementationName[] = "org.wetspell.impl.Commands";
 
 std::string nameIn(const css::util::URL& url) {
   const std::string address = fromOffice(url.Complete);
@@ -29,8 +28,10 @@ std::string nameIn(const css::util::URL& url) {
                                                                       : std::string();
 }
 
-class Commands : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css::frame::XDispatch,
-                                              css::lang::XInitialization, css::lang::XServiceInfo> {
+class Commands
+    : public WithServiceInfo<implementationName,
+                             cppu::WeakImplHelper4<css::frame::XDispatchProvider, css::frame::XDispatch,
+                                                   css::lang::XInitialization, css::lang::XServiceInfo>> {
 public:
   explicit Commands(const Reference<css::uno::XComponentContext>& context) { window_.context = context; }
 
@@ -77,14 +78,6 @@ public:
                                   const css::util::URL&) override {}
   void SAL_CALL removeStatusListener(const Reference<css::frame::XStatusListener>&,
                                      const css::util::URL&) override {}
-
-  rtl::OUString SAL_CALL getImplementationName() override { return toOffice(implementationName); }
-  sal_Bool SAL_CALL supportsService(const rtl::OUString& name) override {
-    return cppu::supportsService(this, name);
-  }
-  Sequence<rtl::OUString> SAL_CALL getSupportedServiceNames() override {
-    return servicesOf(implementationName);
-  }
 
 private:
   Window window_;

@@ -1,6 +1,6 @@
 // org.wetspell.SeasonDesk: the check and all that can be done with its findings, for macros and programs.
 
-#include "base/registry.hpp"
+#include "base/service_info.hpp"
 #include "base/text.hpp"
 #include "check/findings_table.hpp"
 #include "commands/desk.hpp"
@@ -16,7 +16,6 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/lang/XServiceInfo.hpp>
 #include <cppuhelper/implbase2.hxx>
-#include <cppuhelper/supportsservice.hxx>
 #include <org/wetspell/XSeasonDesk.hpp>
 
 #include <algorithm>
@@ -31,7 +30,7 @@ using css::uno::Reference;
 using css::uno::Sequence;
 using Model = Reference<css::frame::XModel>;
 
-constexpr const char* implementationName = "org.wetspell.impl.SeasonDesk";
+constexpr char implementationName[] = "org.wetspell.impl.SeasonDesk";
 
 /// The engine throws nothing for what a person did; what is left (memory, mostly) must reach the office as
 /// its own.
@@ -94,7 +93,9 @@ Sequence<Sequence<Any>> tableOf(const Checked& checked) {
   return table;
 }
 
-class SeasonDesk : public cppu::WeakImplHelper2<org::wetspell::XSeasonDesk, css::lang::XServiceInfo> {
+class SeasonDesk
+    : public WithServiceInfo<implementationName,
+                             cppu::WeakImplHelper2<org::wetspell::XSeasonDesk, css::lang::XServiceInfo>> {
 public:
   explicit SeasonDesk(const Context& context) : context_(context) {}
 
@@ -213,14 +214,6 @@ public:
       cancelled_ = false;
       return static_cast<sal_Int32>(askListOf(spreadsheet(document), [this](double) { return !cancelled_; }));
     });
-  }
-
-  rtl::OUString SAL_CALL getImplementationName() override { return toOffice(implementationName); }
-  sal_Bool SAL_CALL supportsService(const rtl::OUString& name) override {
-    return cppu::supportsService(this, name);
-  }
-  Sequence<rtl::OUString> SAL_CALL getSupportedServiceNames() override {
-    return servicesOf(implementationName);
   }
 
 private:

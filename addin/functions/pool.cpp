@@ -1,6 +1,6 @@
 // org.wetspell.Pool: the service in which Calc finds the cell functions.
 
-#include "base/registry.hpp"
+#include "base/service_info.hpp"
 #include "base/text.hpp"
 #include "functions/arguments.hpp"
 
@@ -8,7 +8,6 @@
 #include <com/sun/star/lang/XServiceInfo.hpp>
 #include <com/sun/star/sheet/NoConvergenceException.hpp>
 #include <cppuhelper/implbase2.hxx>
-#include <cppuhelper/supportsservice.hxx>
 #include <org/wetspell/XPool.hpp>
 
 #include <exception>
@@ -16,21 +15,12 @@
 namespace wetspell::addin {
 namespace {
 
-constexpr const char* implementationName = "org.wetspell.impl.Pool";
+constexpr char implementationName[] = "org.wetspell.impl.Pool";
 
-class Pool : public cppu::WeakImplHelper2<org::wetspell::XPool, css::lang::XServiceInfo> {
+class Pool : public WithServiceInfo<implementationName,
+                                    cppu::WeakImplHelper2<org::wetspell::XPool, css::lang::XServiceInfo>> {
 public:
 #include "pool_methods.inc"
-
-  rtl::OUString SAL_CALL getImplementationName() override {
-    return toOffice(implementationName);
-  }
-  sal_Bool SAL_CALL supportsService(const rtl::OUString& name) override {
-    return cppu::supportsService(this, name);
-  }
-  css::uno::Sequence<rtl::OUString> SAL_CALL getSupportedServiceNames() override {
-    return servicesOf(implementationName);
-  }
 
 private:
   /// Every method: its arguments to the engine, the engine's answer back.
