@@ -33,6 +33,16 @@ const std::vector<Planted>& planted() {
   return all;
 }
 
+/// So many visits, each with a fill above all a basin can hold.
+std::vector<TypedRow> overfull(unsigned visits) {
+  std::vector<TypedRow> rows;
+  for (unsigned i = 0; i < visits; ++i) {
+    rows.push_back(goodVisit("B01", day(6, 1), "RW"));
+    rows.back()[Field::visit_fill] = Cell::of_number(101 + i);
+  }
+  return rows;
+}
+
 TEST_F(Check, WritesWhatItFoundWithTheCellsItIsAbout) {
   desk.check();
   const auto rows = rowsOnSheet(document);
@@ -88,12 +98,7 @@ TEST_F(Check, IsOneUndoStep) {
 
 /// In a window the office redraws while it undoes, change by change.
 TEST_F(Check, IsUndoneInAWindow) {
-  std::vector<TypedRow> more;
-  for (unsigned i = 0; i < 400; ++i) {
-    more.push_back(goodVisit("B01", day(6, 1), "RW"));
-    more.back()[Field::visit_fill] = Cell::of_number(101 + i);
-  }
-  const Document seen = opened(smallSeason(more), office(), {.hidden = false});
+  const Document seen = opened(smallSeason(overfull(400)), office(), {.hidden = false});
   Desk(seen).check();
   ASSERT_GT(rowsOnSheet(seen).size(), 400U);
   seen.undo();
@@ -193,12 +198,7 @@ TEST_F(Check, ClearsFindingsAndAnswersInOneStep) {
 }
 
 TEST_F(Check, PrintsTheFindingsAndNotTheRowsBelow) {
-  std::vector<TypedRow> more;
-  for (unsigned i = 0; i < 60; ++i) {
-    more.push_back(goodVisit("B01", day(6, 1), "RW"));
-    more.back()[Field::visit_fill] = Cell::of_number(101 + i);
-  }
-  const Document longer = opened(smallSeason(more));
+  const Document longer = opened(smallSeason(overfull(60)));
   Desk(longer).check();
   const std::size_t rows = rowsOnSheet(longer).size();
   ASSERT_GT(rows, 60U);
@@ -206,12 +206,7 @@ TEST_F(Check, PrintsTheFindingsAndNotTheRowsBelow) {
 }
 
 TEST_F(Check, MakesRoomForMoreFindingsThanWereReady) {
-  std::vector<TypedRow> more;
-  for (unsigned i = 0; i < 1100; ++i) {
-    more.push_back(goodVisit("B01", day(6, 1), "RW"));
-    more.back()[Field::visit_fill] = Cell::of_number(101 + i);
-  }
-  const Document longer = opened(smallSeason(more));
+  const Document longer = opened(smallSeason(overfull(1100)));
   const std::string others = snapshot(longer);
   Desk on(longer);
   on.check();
