@@ -226,11 +226,7 @@ TEST_F(Check, MakesRoomForMoreFindingsThanWereReady) {
 TEST(CheckOfAForeignWorkbook, GetsAFindingsSheetAtItsEnd) {
   // With a window: without one the office itself cannot undo the making of a sheet.
   const Document document = Document::create(office(), {.hidden = false});
-  const std::vector<std::vector<std::string>> rows{{"Site", "Visit date", "Length (ft)", "Width (ft)"},
-                                                   {"Long Marsh", "2026-04-18", "31", "62"}};
-  for (std::size_t r = 0; r < rows.size(); ++r)
-    for (std::size_t c = 0; c < rows[r].size(); ++c)
-      document.type(column_letters(c) + std::to_string(r + 1), rows[r][c]);
+  typeForeignSeason(document);
   const std::string before = snapshot(document);
   Desk(document).check();
   EXPECT_EQ(document.sheetNames(), (std::vector<std::string>{"Sheet1", "Findings"}));

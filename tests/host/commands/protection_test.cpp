@@ -92,14 +92,7 @@ TEST_F(Protected, RowsGoOnBeingWorkedOutAsSomebodyTypes) {
 
 TEST_F(Protected, StructureGetsNoSheetOfFindings) {
   const Document foreign = Document::create(office());
-  foreign.setText("A1", "Site");
-  foreign.setText("B1", "Visit date");
-  foreign.setText("C1", "Length (ft)");
-  foreign.setText("D1", "Width (ft)");
-  foreign.setText("A2", "Long Marsh");
-  foreign.type("B2", "2026-04-18");
-  foreign.setValue("C2", 31);
-  foreign.setValue("D2", 62);
+  typeForeignSeason(foreign);
   structure(foreign)->protect("");
   const std::string before = snapshot(foreign, "");
   EXPECT_THAT(refusal([&] { Desk(foreign).check(); }),

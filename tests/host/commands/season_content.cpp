@@ -115,4 +115,12 @@ driver::Document opened(const workbook::WorkbookContent& content, driver::Office
   return driver::Document::open(in, file, options);
 }
 
+void typeForeignSeason(const driver::Document& document) {
+  const std::vector<std::vector<std::string>> rows{{"Site", "Visit date", "Length (ft)", "Width (ft)"},
+                                                   {"Long Marsh", "2026-04-18", "31", "62"}};
+  for (std::size_t r = 0; r < rows.size(); ++r)
+    for (std::size_t c = 0; c < rows[r].size(); ++c)
+      document.type(column_letters(c) + std::to_string(r + 1), rows[r][c]);
+}
+
 } // namespace wetspell::host

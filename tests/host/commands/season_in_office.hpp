@@ -30,6 +30,9 @@ TypedRow goodVisit(const std::string& pool, double date, const std::string& pers
 driver::Document opened(const workbook::WorkbookContent& content, driver::Office& in = office(),
                         const driver::OpenOptions& options = {});
 
+/// Types a season into a workbook that is not ours: one visit, to a pool wider than long.
+void typeForeignSeason(const driver::Document& document);
+
 /// One finding, its columns by the catalogue's names ("rule", "where", "message", "key" ...).
 using FindingRow = std::map<std::string, std::string>;
 
