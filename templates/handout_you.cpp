@@ -40,7 +40,7 @@ Cell plain_number(const Quantity& quantity, Unit unit, const Cell& typed) {
 Cell person_value(const HandoutPlan& plan, Field field) {
   const Season& season = plan.season;
   const Person& who = plan.who();
-  const Cell typed = season.where(TableKind::people).found() ? season.cell(field, who.row) : Cell{};
+  Cell typed = season.where(TableKind::people).found() ? season.cell(field, who.row) : Cell{};
   switch (field) {
   case Field::person_code:
     return Cell::of_text(who.code);
