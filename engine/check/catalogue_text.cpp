@@ -20,6 +20,11 @@ std::string columns(const RuleSpec& rule) {
   for (const Field field : rule.needs)
     listed += fmt::format("{}{} ({})", listed.empty() ? "" : ", ", spec(field).heading,
                           spec(spec(field).table).name);
+  for (std::size_t i = 0; i < rule.needs_one_of.size(); ++i) {
+    const FieldSpec& field = spec(rule.needs_one_of[i]);
+    listed += i > 0 ? " or " : listed.empty() ? "" : ", ";
+    listed += fmt::format("{} ({})", field.heading, spec(field.table).name);
+  }
   return listed;
 }
 

@@ -5,6 +5,11 @@
 
 namespace wetspell {
 
+bool has_temperatures(const Season& season) {
+  return std::any_of(temperature_fields.begin(), temperature_fields.end(),
+                     [&](Field field) { return season.has(field); });
+}
+
 int unusual(const SeasonView& view, const Quantity& reading) {
   if (reading.si < view.season.limits[Limit::temperature_doubtful_low])
     return -1;

@@ -19,6 +19,9 @@ inline const Quantity& temperature(const Visit& visit, std::size_t which) {
   return visit.*members[which];
 }
 
+/// Whether any of the four has a column; sheets of one temperature have the mean alone.
+bool has_temperatures(const Season& season);
+
 /// Below 0: unusually cold, above 0: unusually warm, 0: usual, by the doubtful limits.
 int unusual(const SeasonView& view, const Quantity& reading);
 

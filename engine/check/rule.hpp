@@ -162,6 +162,8 @@ struct RuleSpec {
   std::string_view source;   ///< published source, or "common practice, no source"
   std::vector<Field> needs;  ///< columns without which it cannot run
   RuleFunction look;
+  /// Of these one column is enough, where there are any; its function counts rows as could_not_run without.
+  std::vector<Field> needs_one_of = {};
 };
 
 /// All rules, family by family. Each family stands in one file: check/<family>_rules.cpp.

@@ -23,6 +23,8 @@ std::size_t first_temperature(const Visit& visit) {
 }
 
 Outcome temperature_in_dry_pool(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  if (!has_temperatures(view.season))
+    return Outcome::could_not_run;
   if (!visit.water.chosen())
     return Outcome::undecided;
   if (!visit.water.is(Water::none) || !view.signs_of(visit).temperature)
@@ -38,6 +40,8 @@ Outcome temperature_in_dry_pool(const SeasonView& view, const Visit& visit, Doub
 }
 
 Outcome warm_under_ice(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  if (!has_temperatures(view.season))
+    return Outcome::could_not_run;
   if (!visit.water.chosen())
     return Outcome::undecided;
   if (!visit.water.is(Water::frozen))
@@ -72,6 +76,8 @@ Outcome too_shallow_for_probe(const SeasonView&, const Visit& visit, Doubts& dou
 }
 
 Outcome no_temperature(const SeasonView& view, const Visit& visit, Doubts& doubts) {
+  if (!has_temperatures(view.season))
+    return Outcome::could_not_run;
   if (!visit.water.chosen())
     return Outcome::undecided;
   const auto typed = [&](std::size_t i) { return temperature(visit, i).typed(); };
@@ -80,7 +86,10 @@ Outcome no_temperature(const SeasonView& view, const Visit& visit, Doubts& doubt
   constexpr double probe = 0.1524; // m: 6 in, the least depth below the surface in common practice
   if (visit.depth.has_value() && visit.depth.si < probe)
     return Outcome::holds; // too shallow to measure
-  doubts.push_back(doubt(Field::visit_temperature_1,
+  const auto& fields = temperature_fields;
+  const Field column =
+      *std::find_if(fields.begin(), fields.end(), [&](Field field) { return view.season.has(field); });
+  doubts.push_back(doubt(column,
                          fmt::format("Water stood in pool {} on {}, but no temperature is given.",
                                      pool_of(view, visit), as_typed(view, Field::visit_date, visit.row)),
                          {Field::visit_water}));
@@ -90,7 +99,7 @@ Outcome no_temperature(const SeasonView& view, const Visit& visit, Doubts& doubt
 Outcome temperature_leaps(const SeasonView& view, const Visit& before, const Visit& now, Doubts& doubts) {
   const auto then = visit_temperature(view, before), today = visit_temperature(view, now);
   if (!then || !today)
-    return Outcome::undecided;
+    return has_temperatures(view.season) ? Outcome::undecided : Outcome::could_not_run;
   const double days = std::max(1.0, std::floor(now.date.si) - std::floor(before.date.si));
   const double change = *today - *then;
   const double per_day = view.season.limits[Limit::temperature_jump_per_day];
@@ -121,8 +130,9 @@ std::vector<RuleSpec> warm_water_rules() {
        "Ask whether there was water, or whether the reading belongs to another pool.",
        "Was there water in the pool, or is this the reading of another pool?",
        practice,
-       {Field::visit_water, Field::visit_temperature_1},
-       temperature_in_dry_pool},
+       {Field::visit_water},
+       temperature_in_dry_pool,
+       {temperature_fields.begin(), temperature_fields.end()}},
       {"warm-under-ice",
        Family::temperature,
        Level::ask,
@@ -131,8 +141,9 @@ std::vector<RuleSpec> warm_water_rules() {
        "Ask whether the pool was frozen over, and whether the reading is of that day.",
        "Was the pool frozen over, and was this read on that day?",
        "fresh water is densest at 4 °C; the margin is the spread in the table of limits",
-       {Field::visit_water, Field::visit_temperature_1},
-       warm_under_ice},
+       {Field::visit_water},
+       warm_under_ice,
+       {temperature_fields.begin(), temperature_fields.end()}},
       {"too-shallow-for-probe",
        Family::temperature,
        Level::ask,
@@ -151,8 +162,9 @@ std::vector<RuleSpec> warm_water_rules() {
        "Ask for the readings; compare both visits with their field sheets.",
        "What did the thermometer read on that day, and where in the water was it held?",
        "judgement: shallow water follows the air by a few degrees from one day to the next",
-       {Field::visit_pool, Field::visit_date, Field::visit_temperature_1},
-       temperature_leaps},
+       {Field::visit_pool, Field::visit_date},
+       temperature_leaps,
+       {temperature_fields.begin(), temperature_fields.end()}},
       {"no-temperature",
        Family::temperature,
        Level::note,
@@ -161,8 +173,9 @@ std::vector<RuleSpec> warm_water_rules() {
        "Ask whether the readings are on the field sheet; write \"not measured\" when there are none.",
        "Was the temperature read, and what was it?",
        practice,
-       {Field::visit_water, Field::visit_temperature_1},
-       no_temperature},
+       {Field::visit_water},
+       no_temperature,
+       {temperature_fields.begin(), temperature_fields.end()}},
   };
 }
 

@@ -66,9 +66,12 @@ std::string rules_text() {
 json rules_entries() {
   json all = json::array();
   for (const RuleSpec& rule : wetspell::rules()) {
-    json needs = json::array();
-    for (const Field field : rule.needs)
-      needs.push_back(fmt::format("{}.{}", spec(spec(field).table).name, spec(field).name));
+    const auto columns = [](std::span<const Field> fields) {
+      json named = json::array();
+      for (const Field field : fields)
+        named.push_back(fmt::format("{}.{}", spec(spec(field).table).name, spec(field).name));
+      return named;
+    };
     all.push_back({{"rule", rule.name},
                    {"family", name(rule.family)},
                    {"level", name(rule.level)},
@@ -77,7 +80,8 @@ json rules_entries() {
                    {"advice", rule.advice},
                    {"question", rule.question},
                    {"source", rule.source},
-                   {"needs", std::move(needs)}});
+                   {"needs", columns(rule.needs)},
+                   {"needs_one_of", columns(rule.needs_one_of)}});
   }
   return all;
 }

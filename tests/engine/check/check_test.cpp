@@ -73,7 +73,11 @@ TEST(Check, MissingColumnsAreCountedRowByRow) {
   const CheckReport report = check(season);
   EXPECT_EQ(tally(report, "end-before-start").could_not_run, 2U);
   EXPECT_EQ(tally(report, "end-before-start").total(), 2U);
-  EXPECT_EQ(tally(report, "unknown-pool").could_not_run, 2U); // no table of pools
+  EXPECT_EQ(tally(report, "unknown-pool").could_not_run, 2U);      // no table of pools
+  for (const auto rule : {"not-liquid-water", "no-temperature"}) { // any one temperature would do
+    EXPECT_EQ(tally(report, rule).could_not_run, 2U) << rule;
+    EXPECT_EQ(tally(report, rule).total(), 2U) << rule;
+  }
   EXPECT_EQ(tally(report, "date-missing").holds, 2U);
 }
 
