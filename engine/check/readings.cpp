@@ -86,13 +86,24 @@ bool all_alike(const SeasonView& view, const Visit& visit, std::size_t which) {
   return false;
 }
 
+/// Whether the other two agree with each other and not with this one, and are as pools usually are: where
+/// they are not, the doubt is about them.
+bool odd_among_usual(const SeasonView& view, const Visit& visit, std::size_t which) {
+  if (odd_one(view, visit) != which)
+    return false;
+  for (std::size_t i = 0; i < 3; ++i)
+    if (i != which && unusual(view, temperature(visit, i)) != 0)
+      return false;
+  return true;
+}
+
 } // namespace
 
 MeantTemperature meant_temperature(const SeasonView& view, const Visit& visit, std::size_t which) {
   const Signs signs = view.signs_of(visit);
   const Quantity& reading = temperature(visit, which);
   if ((!signs.unusual_water && !signs.readings_apart) || !reading.has_value() ||
-      (unusual(view, reading) == 0 && odd_one(view, visit) != which))
+      (unusual(view, reading) == 0 && !odd_among_usual(view, visit, which)))
     return {};
   std::array<MeantTemperature, 3> candidates{};
   std::size_t n = 0;
