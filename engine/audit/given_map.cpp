@@ -4,6 +4,7 @@
 #include "measure/refuse.hpp"
 #include "season/words.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace wetspell {
@@ -73,6 +74,25 @@ Result<GivenMapping> mapping_from(const Place& place, const std::string& heading
   return given;
 }
 
+/// Fields that mean the same, each in its table.
+constexpr std::array<std::array<Field, 4>, 5> alike{{
+    {Field::visit_pool, Field::life_pool, Field::pool_code, Field::pool_code},
+    {Field::visit_date, Field::life_date, Field::life_date, Field::life_date},
+    {Field::visit_person, Field::life_person, Field::person_code, Field::person_code},
+    {Field::visit_second_person, Field::life_second_person, Field::life_second_person,
+     Field::life_second_person},
+    {Field::visit_notes, Field::life_notes, Field::pool_notes, Field::person_notes},
+}};
+
+Field in_table(Field field, TableKind table) {
+  for (const auto& same : alike)
+    if (std::find(same.begin(), same.end(), field) != same.end())
+      for (const Field each : same)
+        if (spec(each).table == table)
+          return each;
+  return field;
+}
+
 } // namespace
 
 void GivenMap::add(GivenMapping mapping) {
@@ -89,6 +109,30 @@ const GivenMapping* GivenMap::find(std::string_view heading) const {
     if (each.heading == wanted)
       return &each;
   return nullptr;
+}
+
+std::optional<std::size_t> GivenMap::which(std::string_view heading, TableKind table) const {
+  const std::string wanted = plain(heading);
+  std::optional<std::size_t> first;
+  for (std::size_t i = 0; i < all_.size(); ++i) {
+    if (all_[i].heading != wanted)
+      continue;
+    if (all_[i].field && spec(*all_[i].field).table == table)
+      return i;
+    if (!first)
+      first = i;
+  }
+  return first;
+}
+
+std::optional<GivenMapping> GivenMap::find(std::string_view heading, TableKind table) const {
+  const auto at = which(heading, table);
+  if (!at)
+    return std::nullopt;
+  GivenMapping given = all_[*at];
+  if (given.field)
+    given.field = in_table(*given.field, table);
+  return given;
 }
 
 Result<GivenMap> read_given_map(const Table& table) {

@@ -28,6 +28,13 @@ public:
   void add(const GivenMap& other);
   /// What was given for this heading (case and signs aside); null when nothing was.
   [[nodiscard]] const GivenMapping* find(std::string_view heading) const;
+  /// Which of the mappings, in the order in which they were added, counts in a table of this kind: the first
+  /// whose field is one of that table, else the first.
+  [[nodiscard]] std::optional<std::size_t> which(std::string_view heading, TableKind table) const;
+  /// That mapping; what every table has (the pool, the day, the person, notes) is in each of them its own
+  /// field, so that one word counts for all.
+  [[nodiscard]] std::optional<GivenMapping> find(std::string_view heading, TableKind table) const;
+  [[nodiscard]] const GivenMapping& at(std::size_t which) const { return all_.at(which); }
   [[nodiscard]] bool empty() const { return all_.empty(); }
 
 private:

@@ -96,12 +96,14 @@ std::vector<Row> rows_of(const Audit& audit, const Corrections& corrections) {
       Row row;
       row.heading = m.heading;
       row.key = plain(m.heading);
-      const auto given =
-          std::find_if(corrections.rows.begin(), corrections.rows.end(),
-                       [&](const CorrectedHeading& each) { return plain(each.heading) == row.key; });
-      row.given = given != corrections.rows.end();
-      // A person's word stays as it is, even where it could not be followed; the reason says so.
-      row.field = row.given ? given->field : meaning_word(m.field, m.part, m.count);
+      const TableKind kind = audit.tables[t].kind.value_or(TableKind::visits);
+      const auto at = corrections.map.which(m.heading, kind);
+      const CorrectedHeading* given = at ? &corrections.rows[*at] : nullptr;
+      row.given = given != nullptr;
+      // A person's word stays as it is, even where it could not be followed; the reason says so. Where it was
+      // given for another table, the field of this one stands in its place.
+      const bool moved = row.given && m.field && m.field != corrections.map.at(*at).field;
+      row.field = row.given && !moved ? given->field : meaning_word(m.field, m.part, m.count);
       row.unit = m.field && m.unit != Unit::none ? std::string(symbol(m.unit)) : row.given ? given->unit : "";
       row.reason = m.reason;
       row.confidence = m.confidence;

@@ -96,6 +96,11 @@ private:
                        [](const std::string& title) { return year_in(title).has_value(); });
   }
 
+  /// What a person said of a column, should the table be one of this kind.
+  [[nodiscard]] std::optional<GivenMapping> given_in(TableKind kind, std::size_t column) const {
+    return given_[column] == nullptr ? std::nullopt : hints_.given->find(block_.headings[column].text, kind);
+  }
+
   static Mapping blank_mapping(const Column& column) {
     Mapping mapping;
     mapping.column = column.at();
@@ -108,9 +113,9 @@ private:
     AsTable table{kind, {}, 0, false};
     std::vector<Taken> wishes;
     for (std::size_t i = 0; i < columns_.size(); ++i) {
-      if (given_[i] != nullptr) {
-        if (given_[i]->field && spec(*given_[i]->field).table == kind)
-          wishes.push_back({i, {*given_[i]->field, kind, 1.0, "given by a person"}});
+      if (const auto given = given_in(kind, i)) {
+        if (given->field && spec(*given->field).table == kind)
+          wishes.push_back({i, {*given->field, kind, 1.0, "given by a person"}});
         continue;
       }
       for (const Candidate& candidate : candidates_[i])
@@ -247,8 +252,8 @@ private:
 
   void take_given(BlockMap& map) const {
     for (std::size_t i = 0; i < columns_.size(); ++i) {
-      const GivenMapping* given = given_[i];
-      if (given == nullptr)
+      const auto given = given_in(*map.kind, i);
+      if (!given)
         continue;
       Mapping& mapping = map.columns[i];
       mapping.confidence = 1;

@@ -128,6 +128,8 @@ const Pattern patterns[] = {
     {Field::life_pool, 0.9, {W::pool}, {W::code, W::visit}},
     {Field::life_pool, 0.75, {W::pool, W::name}, {}},
     {Field::life_date, 0.92, {W::date}, {W::visit, W::count}},
+    {Field::life_date, 0.66, {W::day}, {W::visit, W::count}},
+    {Field::life_date, 0.62, {W::visit}, {}},
     {Field::life_person, 0.88, {W::person}, {W::code, W::first, W::name, W::count}},
     {Field::life_second_person, 0.88, {W::person, W::second}, {W::code, W::name}},
     {Field::life_species, 0.9, {W::species}, {W::name}},

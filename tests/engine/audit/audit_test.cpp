@@ -239,6 +239,58 @@ TEST(Audit, TheTableOfHeadingsCanBeReadAgain) {
   EXPECT_FALSE(read_given_map(sheet("H", "Heading | Field | Unit\nx | Visits: Depth | °C")));
 }
 
+TEST(Audit, AHeadingOfTwoTablesIsGivenForEachOfThem) {
+  const auto old = [] {
+    return std::vector<Table>{
+        sheet("Cards",
+              "Site ID | Date | Depth (cm) | Notes\nM1 | 2019-04-01 | 20 | low\nM2 | 2019-04-02 | 31 |\n"),
+        sheet("List", "Site ID | Name of pool | Owner\nM1 | Gravel pit | Town\nM2 | Back field | Hale\n")};
+  };
+  const Audit first = audit("old.ods", old(), {});
+  const auto again = read_given_map(headings_table({&first, 1}, Place{"Headings", 1, 0}));
+  const auto one_word = read_given_map(sheet("Headings", "Heading | Field\nSite ID | Visits: Pool\n"));
+  for (const auto* given : {&again, &one_word}) {
+    ASSERT_TRUE(*given) << given->error().text;
+    const Audit a = audit("old.ods", old(), {&given->value()});
+    ASSERT_NE(a.season, nullptr);
+    EXPECT_EQ(a.season->visits.size(), 2u);
+    EXPECT_EQ(a.season->pools.size(), 2u);
+    EXPECT_EQ(a.tables.at(1).columns.at(0).mapping.field, Field::pool_code);
+  }
+}
+
+TEST(Audit, FieldsOfLifeMakeATableOfLifeWhateverThePoolsHeadingWasGiven) {
+  const auto given = read_given_map(sheet("Headings", R"(
+Heading | Field
+Plot | Visits: Pool
+Day | Visits: Date
+Beast | Life: Species
+Tally | Life: Count of first
+)"));
+  ASSERT_TRUE(given) << given.error().text;
+  const Audit a = audited(&given.value(), sheet("Old", R"(
+Plot | Day | Beast | Tally | Notes
+B07 | 2019-04-01 | wood frog | 12 |
+B08 | 2019-04-02 | wood frog | 3 | late
+)"));
+  ASSERT_NE(a.season, nullptr);
+  ASSERT_EQ(a.season->life.size(), 2u);
+  EXPECT_EQ(column(a, "Plot").field, Field::life_pool);
+  EXPECT_EQ(column(a, "Day").field, Field::life_date);
+}
+
+TEST(Audit, CountsOfAVisitAreCounts) {
+  const Audit a = audited(nullptr, sheet("Frogs", R"(
+Site ID | Visit | Spp | Stage | Count | Notes
+M-01 | 2014-04-05 | WF | eggs | 12 |
+M-02 | 2014-04-05 | Wood frog | egg masses | 33 | clear
+)"));
+  ASSERT_NE(a.season, nullptr);
+  EXPECT_EQ(a.season->life.size(), 2u);
+  EXPECT_EQ(column(a, "Visit").field, Field::life_date);
+  EXPECT_EQ(column(a, "Count").field, Field::life_by_first);
+}
+
 TEST(Audit, SortsColumnsOfAnimalsIntoCounts) {
   const Audit a = audited(nullptr, sheet("Old", R"(
 Pool | Date | Observer | Depth (cm) | Wood frog egg masses | Spotted salamander masses
