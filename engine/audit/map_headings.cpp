@@ -295,6 +295,15 @@ std::string_view name(Layout layout) {
   return {};
 }
 
+std::string_view in_words(Layout layout, std::optional<TableKind> kind) {
+  if (layout == Layout::row_a_visit && kind != TableKind::visits)
+    return kind == TableKind::life     ? "a row a count"
+           : kind == TableKind::pools  ? "a row a pool"
+           : kind == TableKind::people ? "a row a person"
+                                       : "";
+  return name(layout);
+}
+
 const Mapping* BlockMap::of(Field field) const {
   const auto found = std::find_if(columns.begin(), columns.end(),
                                   [&](const Mapping& mapping) { return mapping.field == field; });

@@ -17,6 +17,8 @@ inline constexpr double sure_enough = 0.6;
 
 enum class Layout : std::uint8_t { row_a_visit, row_a_reading, column_a_visit, cell_a_visit };
 std::string_view name(Layout layout); ///< "a row a visit"
+/// The same in words for the table's kind: "a row a pool".
+std::string_view in_words(Layout layout, std::optional<TableKind> kind);
 
 /// What one column was taken for.
 struct Mapping {

@@ -55,6 +55,17 @@ TEST(AuditCommand, LeavesTheSourceAloneAndWritesBesideIt) {
   EXPECT_NE(text_of(folder / "out" / "old-tidy-visits.csv").find("old.A4"), std::string::npos);
 }
 
+TEST(AuditCommand, NamesWhatARowIs) {
+  const Folder folder;
+  write(folder / "counts.csv", "Pool,Date,Species,Count\nB07,2019-04-01,wood frog,2\n");
+  write(folder / "list.csv", "Pool code,Pool name,Owner\nB07,Alder,Town\n");
+  write(folder / "old.csv", old_sheet);
+  const auto said = [&](const char* name) { return run({"audit", (folder / name).string()}).out; };
+  EXPECT_NE(said("counts.csv").find("a table of life, a row a count ("), std::string::npos);
+  EXPECT_NE(said("list.csv").find("a table of pools, a row a pool ("), std::string::npos);
+  EXPECT_NE(said("old.csv").find("a table of visits, a row a visit ("), std::string::npos);
+}
+
 TEST(AuditCommand, TakesHeadingsAsAPersonCorrectedThem) {
   const Folder folder;
   write(folder / "old.csv", "Pool,Date,Murk\nB07,2019-04-01,20\nB08,2019-04-02,21\n");
