@@ -15,6 +15,7 @@
 #include <com/sun/star/container/XEnumeration.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
+#include <com/sun/star/reflection/InvocationTargetException.hpp>
 #include <com/sun/star/reflection/XIdlMethod.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
@@ -245,6 +246,12 @@ Any Office::call(const Reference<css::uno::XInterface>& object, const std::strin
     const auto found = access->getMethod(toOffice(method), css::beans::MethodConcept::ALL);
     css::uno::Sequence<Any> in(arguments.begin(), static_cast<sal_Int32>(arguments.size()));
     return found->invoke(Any(object), in);
+  } catch (const css::reflection::InvocationTargetException& invoked) {
+    // A service that says no in words of its own is repeated and not explained.
+    const Any& no = invoked.TargetException;
+    if (no.getValueType() == cppu::UnoType<css::uno::RuntimeException>::get())
+      throw Failure(wordsOf(no));
+    throw failed("the office refused " + method);
   } catch (const css::uno::Exception&) {
     throw failed("the office refused " + method);
   }

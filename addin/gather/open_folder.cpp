@@ -132,7 +132,8 @@ struct Found {
 Found filesIn(const fs::path& folder) {
   std::error_code error;
   if (!fs::is_directory(folder, error))
-    refuse("There is no folder " + folder.string() + ".");
+    refuse(fs::exists(folder, error) ? folder.string() + " is a file: name the folder in which it lies."
+                                     : "There is no folder " + folder.string() + ".");
   Found found;
   for (fs::directory_iterator each(folder, error), end; !error && each != end; each.increment(error)) {
     if (is_left_behind(each->path()))

@@ -21,6 +21,7 @@ namespace fs = std::filesystem;
 using ::testing::AllOf;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
+using ::testing::Not;
 
 constexpr int files = 40;
 
@@ -72,6 +73,20 @@ TEST_F(GatherProgram, WritesTheSeasonOnceAndThenNoMore) {
   EXPECT_EQ(nlohmann::json::parse(again.out).at("changed"), false);
   EXPECT_TRUE(text_of(file) == after);
   EXPECT_THAT(names_in(file.parent_path()), ElementsAre("season.fods"));
+}
+
+TEST_F(GatherProgram, SaysNoInPlainWords) {
+  const auto refused = [&](const fs::path& from) {
+    const Said said = run({"gather", from.string(), "--into", file.string()});
+    EXPECT_EQ(said.exit, 2);
+    EXPECT_THAT(said.err, Not(HasSubstr("exception")));
+    expect_as_it_was();
+    return said.err;
+  };
+  EXPECT_THAT(refused(folder / "nowhere"),
+              HasSubstr("wetspell-office: There is no folder " + (folder / "nowhere").string() + "."));
+  EXPECT_THAT(refused(folder / "came/0.csv"),
+              HasSubstr("0.csv is a file: name the folder in which it lies."));
 }
 
 TEST_F(GatherProgram, ASeasonThatMayOnlyBeReadStays) {
