@@ -3,11 +3,14 @@
 #include "audit/audit.hpp"
 #include "gather/handout_words.hpp"
 #include "gather/questions.hpp"
+#include "gather/row_words.hpp"
+#include "quantity/read.hpp"
 #include "season/locate.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace wetspell {
@@ -31,7 +34,8 @@ std::string where(const Audit& audit, const TidyTable& tidy, std::size_t row) {
 
 class Taking {
 public:
-  Taking(const Audit& audit, const Season& season, CameFile& to) : audit_(audit), season_(season), to_(to) {}
+  Taking(const Audit& audit, const Season& season, CameFile& to)
+      : audit_(audit), season_(season), to_(to), words_(season) {}
 
   void take(const TidyTable& tidy, std::vector<CameRow>& rows) {
     const Table& cells = *audit_.season->where(tidy.kind()).table;
@@ -53,6 +57,29 @@ public:
       }
       if (any)
         rows.push_back(std::move(came));
+    }
+  }
+
+  /// What a handout says of its person is set right on the season's sheet by whoever keeps it.
+  void compare_people(const TidyTable& tidy) {
+    for (const Person& came : audit_.season->people) {
+      const auto known = std::find_if(season_.people.begin(), season_.people.end(), [&](const Person& each) {
+        return words_.of(Field::visit_person, Cell::of_text(came.code)) ==
+               words_.of(Field::visit_person, Cell::of_text(each.code));
+      });
+      if (known == season_.people.end())
+        continue;
+      for (std::size_t column = 0; column < tidy.fields().size(); ++column) {
+        const FieldSpec& field = spec(tidy.fields()[column]);
+        const Cell typed =
+            in_season(audit_.season->cell(field.field, came.row), field, tidy.unit(column), season_);
+        const Cell& held = season_.cell(field.field, known->row);
+        if (holds_something(typed) && season_.has(field.field) && !says_the_same(field, typed, held))
+          to_.remarks.push_back(fmt::format(
+              "{} of {} is '{}' in the file and {} in the season: set it right on the sheet of people.",
+              field.heading, known->code, to_text(typed),
+              holds_something(held) ? fmt::format("'{}'", to_text(held)) : "blank"));
+      }
     }
   }
 
@@ -84,9 +111,21 @@ public:
   }
 
 private:
+  /// Handouts round a course that was taped in another unit.
+  bool says_the_same(const FieldSpec& field, const Cell& one, const Cell& other) {
+    if (field.type == FieldType::quantity) {
+      const ReadOptions how{.kind = field.kind, .assume = season_.unit(field.field)};
+      const Quantity a = read(one, how), b = read(other, how);
+      if (a.has_value() && b.has_value())
+        return std::fabs(a.si - b.si) <= 1e-4 * std::fabs(b.si);
+    }
+    return words_.of(field.field, one) == words_.of(field.field, other);
+  }
+
   const Audit& audit_;
   const Season& season_;
   CameFile& to_;
+  RowWords words_;
   std::map<Field, std::size_t> left_out_;
 };
 
@@ -109,10 +148,13 @@ CameFile came_in(std::string file, std::vector<Table> sheets, const Season& seas
   options.own_headings = true;
   const Audit found = audit(std::move(file), std::move(sheets), options);
   Taking taking(found, season, came);
-  if (found.season)
+  if (found.season) {
     for (const TidyTable& tidy : found.tidy)
       if (tidy.kind() == TableKind::visits || tidy.kind() == TableKind::life)
         taking.take(tidy, tidy.kind() == TableKind::life ? came.life : came.visits);
+      else if (tidy.kind() == TableKind::people)
+        taking.compare_people(tidy);
+  }
   taking.remark();
   const bool ours = std::any_of(found.tables.begin(), found.tables.end(), [](const AuditedTable& table) {
     return table.kind == TableKind::visits || table.kind == TableKind::life;

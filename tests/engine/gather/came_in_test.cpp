@@ -65,6 +65,30 @@ TEST(CameIn, WhatHasNoPlaceIsTold) {
               Contains(HasSubstr("The season's visits have no column 'Full': 1 cell was left out")));
 }
 
+TEST(CameIn, WhatAPersonSetRightOfThemselvesIsTold) {
+  std::vector<Table> sheets;
+  sheets.push_back(test::fixture_table(TableKind::people,
+                                       {{"person", "name", "counts", "course", "run_1", "run_2", "run_3"},
+                                        {"RW", "Rowan West", "paces", "30 m", "17", "17.5", ""},
+                                        {"AL", "Ada Lund", "paces", "100", "18", "18", ""}}));
+  sheets.push_back(test::fixture_table(TableKind::visits, test::season_visits()));
+  const auto people = read_season(std::move(sheets), test::fixture_today());
+  ASSERT_TRUE(people);
+  const auto back = [&](const std::string& run_2, const std::string& run_3) {
+    return came_in(
+        "a.ods",
+        {sheet("Visits", {{"Pool", "Date", "Depth"}, {"B01", "2026-05-01", "9"}}),
+         sheet("You", {{"Person code", "Name", "Counts in", "Taped course (ft)", "Run 1", "Run 2", "Run 3"},
+                       {"rw", "Rowan West", "paces", "98.4252", "17", run_2, run_3}})},
+        people.value());
+  };
+  EXPECT_THAT(back("17.5", "").remarks, IsEmpty()) << "a course in another unit is the same course";
+  EXPECT_THAT(back("", "").remarks, IsEmpty()) << "a blank says nothing";
+  EXPECT_THAT(back("18.5", "19").remarks,
+              ElementsAre(HasSubstr("Run 2 of RW is '18.5' in the file and '17.5' in the season"),
+                          HasSubstr("Run 3 of RW is '19' in the file and blank in the season")));
+}
+
 TEST(CameIn, WhatAHandoutBearsBesideRowsIsNoLoss) {
   const auto came = came_in(
       "a.ods",
