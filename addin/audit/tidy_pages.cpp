@@ -103,6 +103,9 @@ void layOut(const SheetDocument& document, const Corner& corner, const TidySheet
       setFormat(below, formatOf(document, cells.at(heading_row, column).text(), tidy.kind));
     align(below, Side::left);
   }
+  // The office may have to take another, wider font: a heading that is cut off could be another one's.
+  wrap(corner.at(heading_row, 0).range(columns, 1));
+  findHeights(corner.at(heading_row, 0).range(1, 1));
   if (lines == 0)
     return;
   const std::size_t near = std::min(lines, looked);

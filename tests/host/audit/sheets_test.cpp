@@ -12,9 +12,11 @@
 #include "templates/layout.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/sheet/ValidationType.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
+#include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XMergeable.hpp>
@@ -97,6 +99,24 @@ TEST_F(AuditSheets, TidyRowsHaveTheColumnsOfASeasonWorkbookAndLeadToTheirSource)
   EXPECT_THAT(document.read("Tidy visits." + from + "8").formula, HasSubstr("$Old.$A$6"));
   EXPECT_EQ(shown("Tidy visits." + use + "6"), "yes");
   EXPECT_EQ(shown("Tidy visits." + use + "8"), "after answers");
+}
+
+TEST_F(AuditSheets, HeadingsOfTidyRowsAreReadToTheirEndInAnyFont) {
+  const Reference<css::style::XStyleFamiliesSupplier> styles(document.model(), UNO_QUERY_THROW);
+  const Reference<css::container::XNameAccess> cells(styles->getStyleFamilies()->getByName("CellStyles"),
+                                                     UNO_QUERY_THROW);
+  const Reference<css::beans::XPropertySet> usual(cells->getByName("Default"), UNO_QUERY_THROW);
+  usual->setPropertyValue("CharFontName", Any(rtl::OUString("DejaVu Sans Mono")));
+  run();
+  const auto height = [&](const char* cell) {
+    sal_Int32 found = 0;
+    const Reference<css::table::XColumnRowRange> row(document.cell(cell), UNO_QUERY_THROW);
+    Reference<css::beans::XPropertySet>(row->getRows(), UNO_QUERY_THROW)->getPropertyValue("Height") >>=
+        found;
+    return found;
+  };
+  EXPECT_GT(height("Tidy visits.A5"), 3 * height("Tidy visits.A4") / 2)
+      << "'Temperature 1' is cut off, and so is 'Temperature 2'";
 }
 
 TEST_F(AuditSheets, PoolsAndDaysAtTheSidesAreTakenApartOnceItIsSaidWhatWasRead) {
