@@ -103,7 +103,8 @@ Sheet table_sheet(const HandoutPlan& plan, const Texts& texts) {
   sheet.print = Range{1, heading_row - 1, last, first_row + ready_rows - 1}; // on paper no feedback
   const std::string first = fmt::format("{}.A{}", sheet.name, first_row + 1);
   LookRules rules{fmt::format("{}:{}.A{}", first, sheet.name, first_row + ready_rows), first, {}};
-  rules.rules = {{fmt::format("ISNUMBER(SEARCH(\"?\";[.$A{}]))", first_row + 1), Look::doubtful_words}};
+  // Not SEARCH: there the sign stands for any other wherever signs may, as in every .xlsx.
+  rules.rules = {{fmt::format("ISNUMBER(FIND(\"?\";[.$A{}]))", first_row + 1), Look::doubtful_words}};
   sheet.look_rules = {std::move(rules)};
   return sheet;
 }

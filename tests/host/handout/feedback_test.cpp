@@ -1,13 +1,20 @@
 // A handout in an office that does not have the extension, and after a way through .xlsx.
 
+#include "base/text.hpp"
 #include "handout/handout_season.hpp"
 #include "harness/host.hpp"
 
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/sheet/XConditionalFormats.hpp>
 #include <gmock/gmock.h>
 
 namespace wetspell::host {
 namespace {
 
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
@@ -142,6 +149,36 @@ TEST(HandoutFeedback, IsTheSameAfterAWayThroughXlsx) {
   EXPECT_EQ(stored.read(visit::person).text, "RW");
   EXPECT_EQ(feedback(stored),
             "Temperatures more than 4.5 °F apart: read again? Mean 56.3 °F, apart by 7.5 °F.");
+}
+
+/// Whether the first visit's feedback has the look of a doubt.
+bool looksDoubtful(const driver::Document& document) {
+  const auto sheets = document.model()->getSheets();
+  const Reference<css::beans::XPropertySet> visits(
+      Reference<css::container::XNameAccess>(sheets, UNO_QUERY_THROW)->getByName("Visits"), UNO_QUERY_THROW);
+  const Reference<css::sheet::XConditionalFormats> looks(visits->getPropertyValue("ConditionalFormats"),
+                                                         UNO_QUERY_THROW);
+  const auto all = looks->getConditionalFormats();
+  const Reference<css::container::XIndexAccess> entries(all[0], UNO_QUERY_THROW);
+  const Reference<css::beans::XPropertySet> rule(entries->getByIndex(0), UNO_QUERY_THROW);
+  rtl::OUString formula;
+  rule->getPropertyValue("Formula1") >>= formula;
+  document.type("Visits.AZ4", "=" + addin::fromOffice(formula)); // it is told as a person would type it
+  EXPECT_EQ(document.read("Visits.AZ4").error, 0);
+  return document.read("Visits.AZ4").value != 0;
+}
+
+TEST(HandoutFeedback, LooksDoubtfulOnlyWhereItAsks) {
+  for (const char* format : {".ods", ".xlsx"}) {
+    const auto stored = reopened(handoutIn(bare(), handoutSeason()), format, bare());
+    begin(stored);
+    stored.type(visit::first, "52.5");
+    EXPECT_EQ(feedback(stored), "Mean 52.5 °F.");
+    EXPECT_FALSE(looksDoubtful(stored)) << format;
+    stored.type(visit::middle, "60");
+    EXPECT_THAT(feedback(stored), HasSubstr("read again?"));
+    EXPECT_TRUE(looksDoubtful(stored)) << format;
+  }
 }
 
 } // namespace
