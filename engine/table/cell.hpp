@@ -50,7 +50,7 @@ public:
   [[nodiscard]] std::string_view text() const {
     if (holds_number())
       return {};
-    return beside() ? std::string_view(*content<std::string*>()) : std::string_view(bytes_, size_);
+    return beside() ? std::string_view(*content<Beside>().text) : std::string_view(bytes_, size_);
   }
 
   friend bool operator==(const Cell& one, const Cell& other) {
@@ -62,6 +62,10 @@ public:
 private:
   static constexpr std::uint8_t room = 14;
   static constexpr std::uint8_t stands_beside = room + 1; ///< as size
+
+  struct Beside { ///< a text too long for the cell itself
+    std::string* text;
+  };
 
   Cell(CellKind kind, double number) : kind_(kind) { put(number); }
   Cell(CellKind kind, std::string_view text) : kind_(kind) { put_text(text); }
@@ -80,13 +84,13 @@ private:
       std::memcpy(bytes_, text.data(), text.size());
       size_ = static_cast<std::uint8_t>(text.size());
     } else {
-      put(new std::string(text));
+      put(Beside{new std::string(text)});
       size_ = stands_beside;
     }
   }
   void take_copy(const Cell& other) {
     if (other.beside())
-      put(new std::string(other.text()));
+      put(Beside{new std::string(other.text())});
     else
       std::memcpy(bytes_, other.bytes_, room);
     size_ = other.size_;
@@ -94,7 +98,7 @@ private:
   }
   void let_go() {
     if (beside())
-      delete content<std::string*>();
+      delete content<Beside>().text;
     size_ = 0;
   }
   /// From a cell that keeps nothing which it would have to let go.
