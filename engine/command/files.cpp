@@ -7,20 +7,27 @@
 
 #include <algorithm>
 #include <fstream>
-#include <sstream>
 
 namespace wetspell::command {
 
 namespace fs = std::filesystem;
 
 Result<std::string> file_text(const fs::path& path) {
+  constexpr std::size_t piece = 1 << 20;
   std::ifstream file(path, std::ios::binary);
-  std::ostringstream text;
-  if (file)
-    text << file.rdbuf();
-  if (!file || file.bad())
+  std::string text;
+  std::error_code no_size; // of a pipe
+  if (const auto size = fs::file_size(path, no_size); !no_size)
+    text.reserve(size + piece);
+  while (file) {
+    const std::size_t read = text.size();
+    text.resize(read + piece);
+    file.read(text.data() + read, piece);
+    text.resize(read + static_cast<std::size_t>(file.gcount()));
+  }
+  if (!file.eof())
     return Problem{ProblemKind::bad_argument, fmt::format("{} cannot be read.", path.string())};
-  return std::move(text).str();
+  return text;
 }
 
 Result<void> write_file(const fs::path& path, std::string_view text) {
