@@ -171,15 +171,8 @@ void CheckedBack::count_rows() {
 
 void CheckedBack::tell_lacking() {
   for (const RuleSpec& rule : rules()) {
-    LackingRule lacking{&rule, {}};
-    std::copy_if(rule.needs.begin(), rule.needs.end(), std::back_inserter(lacking.missing),
-                 [&](Field field) { return !audit_.season->has(field); });
-    const auto& enough = rule.needs_one_of; // the first of them stands for all
-    if (!enough.empty() &&
-        std::none_of(enough.begin(), enough.end(), [&](Field field) { return audit_.season->has(field); }))
-      lacking.missing.push_back(enough.front());
-    if (!lacking.missing.empty())
-      audit_.lacking.push_back(std::move(lacking));
+    if (std::vector<Field> missing = columns_missing(*audit_.season, rule); !missing.empty())
+      audit_.lacking.push_back({&rule, std::move(missing)});
   }
 }
 

@@ -1,5 +1,6 @@
 // Rules about a pool that does something else than the others in the same days.
 #include "check/neighbours.hpp"
+#include "check/readings.hpp"
 #include "check/say.hpp"
 #include "quantity/print.hpp"
 
@@ -124,7 +125,7 @@ void temperature_like_others(const SeasonView& view, Verdicts& verdicts) {
   put(levels_apart(readings, far_test(view, temperature_floor, -no_bound, no_bound)), verdicts,
       [&](const Apart& apart) {
         return doubt(
-            Field::visit_temperature_1,
+            temperature_fields[first_temperature(view.visit(apart.visit))],
             fmt::format("The mean of {} on {} is far from the {} of {} readings in other pools that day, "
                         "the day before and the day after.",
                         say(view, Kind::temperature, view.compared[apart.visit].temperature),
@@ -145,8 +146,9 @@ RuleSpec temperature_unlike_others() {
           "judgement: the weather of a day reaches all pools of a region; how far is far follows the "
           "season's own "
           "spread (median and median absolute deviation)",
-          {Field::visit_pool, Field::visit_date, Field::visit_temperature_1},
-          &temperature_like_others};
+          {Field::visit_pool, Field::visit_date},
+          &temperature_like_others,
+          {temperature_fields.begin(), temperature_fields.end()}};
 }
 
 } // namespace

@@ -12,10 +12,6 @@ namespace wetspell {
 
 namespace {
 
-bool runnable(const Season& season, const RuleSpec& rule) {
-  return std::all_of(rule.needs.begin(), rule.needs.end(), [&](Field field) { return season.has(field); });
-}
-
 using Counts = std::array<std::size_t, 4>; // by Outcome
 
 template <class Function> struct Ready {
@@ -103,7 +99,7 @@ private:
       const RuleSpec& rule = rules()[i];
       if (!chosen(rule) || !std::holds_alternative<Function>(rule.look))
         continue;
-      if (runnable(season_, rule))
+      if (columns_missing(season_, rule).empty())
         list.push_back({i, std::get<Function>(rule.look)});
       else
         count(i, Outcome::could_not_run, rows);
@@ -280,7 +276,7 @@ private:
     steps_ = 2 * (season_.pools.size() + season_.people.size() + season_.visits.size() + season_.life.size());
     std::array<bool, 2> visits_follow{}, life_follows{};
     for (const RuleSpec& rule : rules()) {
-      if (!runnable(season_, rule))
+      if (!columns_missing(season_, rule).empty())
         continue;
       const std::size_t stage = rule.family == Family::identity ? 0 : 1;
       visits_follow[stage] = visits_follow[stage] || std::holds_alternative<FollowingRule>(rule.look);
@@ -357,7 +353,7 @@ std::string doubts_in_words(const SeasonView& view, std::uint32_t visit) {
     const RuleSpec& rule = rules()[i];
     const auto* look = std::get_if<VisitRule>(&rule.look);
     if (look == nullptr || (rule.scope != Scope::reading && rule.scope != Scope::visit) ||
-        !runnable(view.season, rule))
+        !columns_missing(view.season, rule).empty())
       continue;
     doubts.clear();
     if ((*look)(view, view.visit(visit), doubts) != Outcome::fails)

@@ -10,10 +10,8 @@ namespace wetspell {
 namespace {
 
 /// The outcome for a visit in which nothing is conspicuous.
-Outcome quiet(const SeasonView& view, Signs signs) {
-  if (signs.temperature)
-    return Outcome::holds;
-  return has_temperatures(view.season) ? Outcome::undecided : Outcome::could_not_run;
+Outcome quiet(Signs signs) {
+  return signs.temperature ? Outcome::holds : Outcome::undecided;
 }
 
 /// Runs `look(index, reading)` over the four temperatures, and tells the outcome.
@@ -21,13 +19,13 @@ template <class Look>
 Outcome each_temperature(const SeasonView& view, const Visit& visit, const Doubts& doubts, Look look) {
   for (std::size_t i = 0; i < temperature_fields.size(); ++i)
     look(i, temperature(visit, i));
-  return doubts.empty() ? quiet(view, view.signs_of(visit)) : Outcome::fails;
+  return doubts.empty() ? quiet(view.signs_of(visit)) : Outcome::fails;
 }
 
 Outcome temperature_not_read(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   const Signs signs = view.signs_of(visit);
   if (!signs.not_a_reading)
-    return quiet(view, signs);
+    return quiet(signs);
   return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {
     if (reading.status == Status::bad)
       doubts.push_back(
@@ -40,7 +38,7 @@ Outcome temperature_not_read(const SeasonView& view, const Visit& visit, Doubts&
 Outcome not_one_temperature(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   const Signs signs = view.signs_of(visit);
   if (!signs.not_a_reading)
-    return quiet(view, signs);
+    return quiet(signs);
   return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {
     if (reading.status == Status::range || reading.status == Status::over || reading.status == Status::under)
       doubts.push_back(
@@ -64,7 +62,7 @@ std::string_view slip_words(TemperatureSlip slip) {
 template <TemperatureSlip slip> Outcome slipped(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   const Signs signs = view.signs_of(visit);
   if (!signs.unusual_water && !signs.readings_apart)
-    return quiet(view, signs);
+    return quiet(signs);
   return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {
     const MeantTemperature meant = meant_temperature(view, visit, i);
     if (meant.slip != slip)
@@ -83,7 +81,7 @@ template <TemperatureSlip slip> Outcome slipped(const SeasonView& view, const Vi
 Outcome not_liquid_water(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   const Signs signs = view.signs_of(visit);
   if (!signs.not_water)
-    return quiet(view, signs);
+    return quiet(signs);
   const double low = view.season.limits[Limit::temperature_lowest];
   const double high = view.season.limits[Limit::temperature_highest];
   return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {
@@ -98,7 +96,7 @@ Outcome not_liquid_water(const SeasonView& view, const Visit& visit, Doubts& dou
 template <int side> Outcome unusual_water(const SeasonView& view, const Visit& visit, Doubts& doubts) {
   const Signs signs = view.signs_of(visit);
   if (!signs.unusual_water)
-    return quiet(view, signs);
+    return quiet(signs);
   const double limit =
       view.season.limits[side < 0 ? Limit::temperature_doubtful_low : Limit::temperature_doubtful_high];
   return each_temperature(view, visit, doubts, [&](std::size_t i, const Quantity& reading) {

@@ -5,9 +5,11 @@
 
 namespace wetspell {
 
-bool has_temperatures(const Season& season) {
-  return std::any_of(temperature_fields.begin(), temperature_fields.end(),
-                     [&](Field field) { return season.has(field); });
+std::size_t first_temperature(const Visit& visit) {
+  for (std::size_t i = 0; i < temperature_fields.size(); ++i)
+    if (temperature(visit, i).has_value())
+      return i;
+  return 0;
 }
 
 int unusual(const SeasonView& view, const Quantity& reading) {
@@ -31,12 +33,8 @@ std::optional<std::size_t> odd_one(const SeasonView& view, const Visit& visit) {
 }
 
 std::optional<double> visit_temperature(const SeasonView& view, const Visit& visit) {
-  const auto& mean = view.derived_of(visit).temperature;
-  if (mean)
-    return mean->mean;
-  if (visit.temperature_mean.has_value())
-    return visit.temperature_mean.si;
-  return std::nullopt;
+  const double known = view.compared[view.index(visit)].temperature;
+  return std::isnan(known) ? std::nullopt : std::optional(known);
 }
 
 namespace {

@@ -19,8 +19,8 @@ inline const Quantity& temperature(const Visit& visit, std::size_t which) {
   return visit.*members[which];
 }
 
-/// Whether any of the four has a column; sheets of one temperature have the mean alone.
-bool has_temperatures(const Season& season);
+/// Which of the four is the first that can be used; the first of all where none can.
+std::size_t first_temperature(const Visit& visit);
 
 /// Below 0: unusually cold, above 0: unusually warm, 0: usual, by the doubtful limits.
 int unusual(const SeasonView& view, const Quantity& reading);

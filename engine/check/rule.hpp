@@ -162,9 +162,12 @@ struct RuleSpec {
   std::string_view source;   ///< published source, or "common practice, no source"
   std::vector<Field> needs;  ///< columns without which it cannot run
   RuleFunction look;
-  /// Of these one column is enough, where there are any; its function counts rows as could_not_run without.
-  std::vector<Field> needs_one_of = {};
+  std::vector<Field> needs_one_of = {}; ///< of these one column is enough, where there are any
 };
+
+/// The columns that the rule needs and the season has not; where one of several would be enough, the first.
+/// Without a season's columns the rule cannot run.
+std::vector<Field> columns_missing(const Season& season, const RuleSpec& rule);
 
 /// All rules, family by family. Each family stands in one file: check/<family>_rules.cpp.
 std::span<const RuleSpec> rules();

@@ -1,6 +1,7 @@
 #include "check/rule.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace wetspell {
 
@@ -20,6 +21,15 @@ std::vector<RuleSpec> joined() {
 std::span<const RuleSpec> rules() {
   static const std::vector<RuleSpec> all = joined();
   return all;
+}
+
+std::vector<Field> columns_missing(const Season& season, const RuleSpec& rule) {
+  const auto has = [&](Field field) { return season.has(field); };
+  std::vector<Field> fields;
+  std::ranges::remove_copy_if(rule.needs, std::back_inserter(fields), has);
+  if (!rule.needs_one_of.empty() && std::ranges::none_of(rule.needs_one_of, has))
+    fields.push_back(rule.needs_one_of.front());
+  return fields;
 }
 
 const RuleSpec* rule_named(std::string_view name) {

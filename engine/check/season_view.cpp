@@ -104,7 +104,9 @@ void find_shared_days(std::span<const Timed> visits, SharedDays& days) {
 Compared compared_of(const Visit& visit, const DerivedVisit& derived) {
   return {visit.date.si, derived.depth ? derived.depth->value : Quantity::no_value,
           visit.fill.has_value() ? visit.fill.si : Quantity::no_value,
-          derived.temperature ? derived.temperature->mean : Quantity::no_value};
+          derived.temperature                  ? derived.temperature->mean
+          : visit.temperature_mean.has_value() ? visit.temperature_mean.si
+                                               : Quantity::no_value};
 }
 
 /// For each record another one with the same code (case and blanks aside), or nowhere.

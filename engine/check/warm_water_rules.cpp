@@ -14,17 +14,7 @@ namespace wetspell {
 
 namespace {
 
-/// The first of the four that can be used.
-std::size_t first_temperature(const Visit& visit) {
-  for (std::size_t i = 0; i < temperature_fields.size(); ++i)
-    if (temperature(visit, i).has_value())
-      return i;
-  return 0;
-}
-
 Outcome temperature_in_dry_pool(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  if (!has_temperatures(view.season))
-    return Outcome::could_not_run;
   if (!visit.water.chosen())
     return Outcome::undecided;
   if (!visit.water.is(Water::none) || !view.signs_of(visit).temperature)
@@ -40,8 +30,6 @@ Outcome temperature_in_dry_pool(const SeasonView& view, const Visit& visit, Doub
 }
 
 Outcome warm_under_ice(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  if (!has_temperatures(view.season))
-    return Outcome::could_not_run;
   if (!visit.water.chosen())
     return Outcome::undecided;
   if (!visit.water.is(Water::frozen))
@@ -76,8 +64,6 @@ Outcome too_shallow_for_probe(const SeasonView&, const Visit& visit, Doubts& dou
 }
 
 Outcome no_temperature(const SeasonView& view, const Visit& visit, Doubts& doubts) {
-  if (!has_temperatures(view.season))
-    return Outcome::could_not_run;
   if (!visit.water.chosen())
     return Outcome::undecided;
   const auto typed = [&](std::size_t i) { return temperature(visit, i).typed(); };
@@ -99,7 +85,7 @@ Outcome no_temperature(const SeasonView& view, const Visit& visit, Doubts& doubt
 Outcome temperature_leaps(const SeasonView& view, const Visit& before, const Visit& now, Doubts& doubts) {
   const auto then = visit_temperature(view, before), today = visit_temperature(view, now);
   if (!then || !today)
-    return has_temperatures(view.season) ? Outcome::undecided : Outcome::could_not_run;
+    return Outcome::undecided;
   const double days = std::max(1.0, std::floor(now.date.si) - std::floor(before.date.si));
   const double change = *today - *then;
   const double per_day = view.season.limits[Limit::temperature_jump_per_day];
