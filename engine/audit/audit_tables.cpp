@@ -62,10 +62,11 @@ std::vector<std::string> verdict_lines(const Audit& audit) {
   }
   lines.push_back(fmt::format("{}: {} in {} {}.", audit.file, rows(audit.rows.all()), ours,
                               ours == 1 ? "table" : "tables"));
-  lines.push_back(fmt::format("{} can be used as they are.", rows(audit.rows.usable)));
+  lines.push_back(fmt::format("{} can be used as {}.", rows(audit.rows.usable),
+                              audit.rows.usable == 1 ? "it is" : "they are"));
   lines.push_back(fmt::format("{} can be used once questions are answered.", rows(audit.rows.after_answers)));
-  lines.push_back(
-      fmt::format("{} cannot be used: no pool, day or animal can be read.", rows(audit.rows.unusable)));
+  lines.push_back(fmt::format("{} cannot be used{}.", rows(audit.rows.unusable),
+                              audit.rows.unusable == 0 ? "" : ": no pool, day or animal can be read"));
   const std::size_t told = std::min(reasons_told, audit.reasons.size());
   if (told > 0)
     lines.emplace_back("The commonest reasons:");

@@ -42,6 +42,10 @@ std::string of_cells(std::size_t some, std::size_t all, std::string_view what) {
   return fmt::format("{} of {} {} {}", some, all, all == 1 ? "cell reads as" : "cells read as", what);
 }
 
+std::string cells_hold(std::size_t cells, std::string_view what) {
+  return fmt::format("{} {} {}", cells, cells == 1 ? "cell holds" : "cells hold", what);
+}
+
 std::string_view plain(Kind kind) {
   switch (kind) {
   case Kind::temperature:
@@ -131,7 +135,7 @@ Column::Weighed Column::weigh_reference(const FieldSpec& field) const {
   const AsKind& numbers = as(Kind::depth);
   if (numbers.share() > 0.5 && numbers.share_with_decimals() > 0.2)
     return {against, "but its cells are numbers with decimals"};
-  return {agreed, fmt::format("{} cells hold a code or a name", evidence_.filled())};
+  return {agreed, cells_hold(evidence_.filled(), "a code or a name")};
 }
 
 Column::Weighed Column::weigh(const FieldSpec& field) const {
@@ -164,7 +168,7 @@ Column::Weighed Column::weigh(const FieldSpec& field) const {
         as(Kind::depth).share() > 0.5 && as(Kind::depth).low() >= -180 && as(Kind::depth).high() <= 180;
     return {degrees ? agreed : 0.6, degrees ? "its numbers can be degrees" : "but its cells are no degrees"};
   }
-  return {1.0, fmt::format("{} cells hold something", evidence_.filled())};
+  return {1.0, cells_hold(evidence_.filled(), "something")};
 }
 
 std::vector<Candidate> Column::candidates() const {

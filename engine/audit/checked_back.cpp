@@ -28,6 +28,12 @@ std::uint32_t row_of_record(const Season& season, TableKind table, std::uint32_t
   }
 }
 
+/// Whether the finding speaks of a cell without which its row cannot be told, and which is blank.
+bool is_blank_key(const Season& season, const Finding& finding) {
+  return spec(finding.field).required &&
+         season.cell(finding.field, row_of_record(season, finding.table, finding.record)).empty();
+}
+
 } // namespace
 
 Table empty_visits() {
@@ -129,7 +135,8 @@ void CheckedBack::count_reasons() {
     const Finding& finding = each.finding;
     if (!finding.open() || finding.rule->level == Level::note)
       continue;
-    if (told.count({finding.place.sheet, finding.place.row, finding.place.column}) > 0)
+    if (told.count({finding.place.sheet, finding.place.row, finding.place.column}) > 0 ||
+        is_blank_key(*audit_.season, finding)) // counted below
       continue;
     const std::string words = fmt::format("not so: {}", finding.rule->expectation);
     rows[words].insert(row_at(each.table, finding.place));

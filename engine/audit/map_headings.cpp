@@ -53,7 +53,7 @@ public:
     map.kind = best.kind;
     if (readings && best.kind == TableKind::visits)
       map.layout = Layout::row_a_reading;
-    map.reason = fmt::format("{} columns are those of {}", best.taken.size(), spec(best.kind).name);
+    map.reason = fmt::format("{} columns are those of {}", best.taken.size(), in_words(best.kind));
     if (!best.has(pool_field(best.kind)) && best.kind != TableKind::people) {
       map.pool = pool_;
       map.pool_in_lines = pool_in_lines_;
@@ -196,7 +196,7 @@ private:
       return "it has no heading";
     if (!candidates_[column].empty() && candidates_[column].front().table != table.kind &&
         candidates_[column].front().score >= sure_enough)
-      return fmt::format("it belongs to a table of {}", spec(candidates_[column].front().table).name);
+      return fmt::format("it belongs to a table of {}", in_words(candidates_[column].front().table));
     return "its words and its cells name no field surely enough";
   }
 

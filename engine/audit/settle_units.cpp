@@ -49,7 +49,8 @@ void settle_unit(Mapping& mapping, const Column& column, std::optional<UnitSyste
   if (column.said_unit() != Unit::none && fits(column.said_unit(), kind)) {
     put(column.said_unit(), fmt::format("{} as the heading says", symbol(column.said_unit())));
   } else if (as.with_unit > 0 && as.with_unit * 2 >= as.readable && fits(as.typed, kind)) {
-    put(as.typed, fmt::format("{} as {} of {} cells say", symbol(as.typed), as.with_unit, as.readable));
+    put(as.typed, fmt::format("{} as {} of {} {}", symbol(as.typed), as.with_unit, as.readable,
+                              as.readable == 1 ? "cell says" : "cells say"));
   } else if (settings != nullptr) {
     put(settings->unit_of(kind),
         fmt::format("{} as the workbook's settings say", symbol(settings->unit_of(kind))));

@@ -33,7 +33,7 @@ std::string text_of_table(const Audit& audit, std::size_t index) {
   const std::string_view layout = in_words(table.layout, table.kind);
   std::string out = fmt::format(
       "\n{}, rows {} to {}: {}{}{} ({})\n", table.sheet, table.first_row, table.last_row,
-      table.kind ? fmt::format("a table of {}", spec(*table.kind).name) : std::string("no table of ours"),
+      table.kind ? fmt::format("a table of {}", in_words(*table.kind)) : std::string("no table of ours"),
       layout.empty() ? "" : ", ", layout, table.reason);
   if (!table.date_reason.empty())
     out += fmt::format("  Dates: {}\n", table.date_reason);

@@ -43,6 +43,12 @@ const TableSpec& spec(TableKind table) {
   return table_specs[static_cast<std::size_t>(table)];
 }
 
+std::string in_words(TableKind table) {
+  std::string words(spec(table).name);
+  std::replace(words.begin(), words.end(), '_', ' ');
+  return words;
+}
+
 std::span<const FieldSpec> fields() {
   static const std::vector<FieldSpec> all = joined_fields();
   return all;

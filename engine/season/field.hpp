@@ -38,6 +38,8 @@ struct TableSpec {
 };
 std::span<const TableSpec> tables();
 const TableSpec& spec(TableKind table);
+/// As messages speak of it: "depth classes".
+std::string in_words(TableKind table);
 
 /// Every field, table by table, in the template's column order.
 enum class Field : std::uint8_t {

@@ -194,7 +194,7 @@ void locate_tables(Season& season) {
         const Located& taken = better ? c.located : place;
         season.remarks.push_back(fmt::format(
             "There are two tables of {}: at {} and at {}. The first of these was read, the second was not.",
-            spec(c.headings.kind).name, to_text(taken.table->place(taken.heading_row, 0)),
+            in_words(c.headings.kind), to_text(taken.table->place(taken.heading_row, 0)),
             to_text(left.table->place(left.heading_row, 0))));
       }
       if (better) {

@@ -42,7 +42,7 @@ ClassTable class_table(Season& season, TableKind kind, std::initializer_list<Fie
   if (read)
     return std::move(read).value();
   season.remarks.push_back(fmt::format("{}: the table of {} cannot be used: {} The usual classes are taken.",
-                                       to_text(at.table->place(at.heading_row, 0)), spec(kind).name,
+                                       to_text(at.table->place(at.heading_row, 0)), in_words(kind),
                                        read.error().text));
   return usual;
 }

@@ -12,6 +12,7 @@ namespace wetspell {
 namespace {
 
 using testing::audited;
+using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using testing::sheet;
 
@@ -342,6 +343,24 @@ A date like 3/4/2026 is | day first)"),
   EXPECT_EQ(a.season->visits[0].date.si, 43558); // 2019-04-03
   EXPECT_EQ(a.season->pools.size(), 2u);
   EXPECT_EQ(a.season->life.size(), 1u);
+}
+
+TEST(Audit, SaysOneRowAndSeveralInWords) {
+  const Audit one = audited(nullptr, sheet("Old", "Pool | Date | Depth (cm)\nB07 | 2019-04-03 | 40"));
+  EXPECT_THAT(verdict_lines(one),
+              ElementsAre("old.ods: 1 row in 1 table.", "1 row can be used as it is.",
+                          "0 rows can be used once questions are answered.", "0 rows cannot be used."));
+  EXPECT_EQ(one.tables[0].columns[0].mapping.reason,
+            "by our own heading: Pool; 1 cell holds a code or a name");
+  const Audit some =
+      audited(nullptr, sheet("Old", "Pool | Date | Depth (cm)\nB07 | 2019-04-03 | 40\n | | 30\n"
+                                    "B08 | 2019-04-03 | 42\nB09 | 2019-04-03 | 44"));
+  EXPECT_THAT(verdict_lines(some),
+              ElementsAre("old.ods: 4 rows in 1 table.", "3 rows can be used as they are.",
+                          "0 rows can be used once questions are answered.",
+                          "1 row cannot be used: no pool, day or animal can be read.",
+                          "The commonest reasons:", "1 row: Pool: nothing stands there",
+                          "1 row: Date: nothing stands there"));
 }
 
 TEST(Audit, AnswersWhateverComes) {

@@ -235,7 +235,7 @@ shallow | 0 | 10
 deep | 20 | 30)"));
   ASSERT_TRUE(season.has_value());
   EXPECT_EQ(season.value().depth_classes.rows.size(), default_depth_classes().rows.size());
-  EXPECT_TRUE(mentions(season.value().remarks, "Classes.A1: the table of depth_classes cannot be used"));
+  EXPECT_TRUE(mentions(season.value().remarks, "Classes.A1: the table of depth classes cannot be used"));
 }
 
 TEST(Classes, OfWetSpellsInDays) {
