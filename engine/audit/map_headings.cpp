@@ -3,6 +3,7 @@
 #include "audit/dates.hpp"
 #include "audit/map_days.hpp"
 #include "audit/mapper.hpp"
+#include "audit/place_temperatures.hpp"
 #include "season/heading.hpp"
 
 #include <fmt/format.h>
@@ -14,6 +15,8 @@ namespace wetspell {
 
 namespace {
 
+constexpr std::array readings_in_order{Field::visit_temperature_1, Field::visit_temperature_2,
+                                       Field::visit_temperature_3};
 constexpr std::array record_tables{TableKind::visits, TableKind::life, TableKind::pools, TableKind::people};
 
 class Mapper {
@@ -124,6 +127,8 @@ private:
       if (hints_.own_headings)
         wish_own(kind, i, wishes);
     }
+    if (kind == TableKind::visits)
+      temperatures_side_by_side(wishes);
     several_temperatures(wishes);
     std::stable_sort(wishes.begin(), wishes.end(),
                      [](const Taken& a, const Taken& b) { return a.candidate.score > b.candidate.score; });
@@ -149,6 +154,24 @@ private:
             {column, {match.field, kind, sure, "word for word the heading of our own workbooks"}});
   }
 
+  /// Readings by their place in the pool, in the order of the columns; the words alone would take "middle"
+  /// for a second.
+  void temperatures_side_by_side(std::vector<Taken>& wishes) const {
+    const std::vector<std::size_t> group = temperatures_by_place(columns_);
+    if (std::any_of(group.begin(), group.end(),
+                    [&](std::size_t column) { return given_[column] != nullptr; }))
+      return;
+    std::erase_if(wishes, [&](const Taken& wish) {
+      return std::find(group.begin(), group.end(), wish.column) != group.end();
+    });
+    constexpr double sure = 0.85;
+    for (std::size_t i = 0; i < group.size(); ++i)
+      wishes.push_back(
+          {group[i],
+           {readings_in_order[i], TableKind::visits, sure,
+            fmt::format("one of {} temperatures side by side, by its place in the pool", group.size())}});
+  }
+
   /// Two or three columns that only say "Temp" are the readings themselves, in their order.
   void several_temperatures(std::vector<Taken>& wishes) const {
     std::vector<Taken*> plain;
@@ -161,10 +184,8 @@ private:
     }
     if (numbered || plain.size() < 2 || plain.size() > 3)
       return;
-    constexpr std::array in_order{Field::visit_temperature_1, Field::visit_temperature_2,
-                                  Field::visit_temperature_3};
     for (std::size_t i = 0; i < plain.size(); ++i) {
-      plain[i]->candidate.field = in_order[i];
+      plain[i]->candidate.field = readings_in_order[i];
       plain[i]->candidate.reason += fmt::format("; one of {} such columns", plain.size());
     }
   }

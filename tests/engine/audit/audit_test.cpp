@@ -345,6 +345,33 @@ A date like 3/4/2026 is | day first)"),
   EXPECT_EQ(a.season->life.size(), 1u);
 }
 
+TEST(Audit, TemperaturesToldApartByTheirPlaceAreTheReadingsInTheirOrder) {
+  const auto fields_under = [](const char* headings) {
+    const Audit a = audited(nullptr, sheet("Old", std::string("Pool | Date | Depth (cm) | ") + headings +
+                                                      "\nB07 | 2019-04-03 | 40 | 6.1 | 6.3 | 6.2 | 5.9"
+                                                      "\nB07 | 2019-04-17 | 42 | 8.1 | 8.3 | 8.2 | 5.9"
+                                                      "\nB08 | 2019-04-17 | 30 | 9.1 | 9.3 | 9.2 | 5.9"));
+    std::vector<std::string> fields;
+    for (std::size_t i = 3; i < 7; ++i) {
+      const auto& field = a.tables[0].columns[i].mapping.field;
+      fields.emplace_back(field ? spec(*field).heading : "");
+    }
+    return fields;
+  };
+  EXPECT_THAT(fields_under("Wtr temp left (C) | Wtr temp mid (C) | Wtr temp right (C) | Air temp"),
+              ElementsAre("Temperature 1", "Temperature 2", "Temperature 3", ""));
+  EXPECT_THAT(fields_under("T N | T S | pH | Air temp"),
+              ElementsAre("Temperature 1", "Temperature 2", "", ""));
+  EXPECT_THAT(fields_under("Temp edge | Temp centre | Temp outlet | Temp mean"),
+              ElementsAre("Temperature 1", "Temperature 2", "Temperature 3", "Mean as noted"));
+  EXPECT_THAT(fields_under("Air temp left | Air temp mid | Air temp right | Water temp"),
+              ::testing::AllOf(::testing::Contains("Mean as noted"),
+                               ::testing::Not(::testing::Contains("Temperature 1"))))
+      << "the air is none of ours";
+  EXPECT_THAT(fields_under("Temp 1 | Temp 2 | Temp 3 | Temp left"),
+              ElementsAre("Temperature 1", "Temperature 2", "Temperature 3", ""));
+}
+
 TEST(Audit, SaysOneRowAndSeveralInWords) {
   const Audit one = audited(nullptr, sheet("Old", "Pool | Date | Depth (cm)\nB07 | 2019-04-03 | 40"));
   EXPECT_THAT(verdict_lines(one),
