@@ -27,7 +27,7 @@ struct HandoutPlan {
 
 namespace handout {
 
-inline constexpr std::string_view read_first_name = handout_words::read_first, you_name = "You",
+inline constexpr std::string_view read_first_name = handout_words::read_first, you_name = handout_words::you,
                                   words_name = "Words";
 
 // Rows from 0, on all sheets with tables to type into.

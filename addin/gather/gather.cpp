@@ -4,6 +4,7 @@
 #include "check/findings_table.hpp"
 #include "gather/answers.hpp"
 #include "gather/gathered_sheets.hpp"
+#include "gather/handout_words.hpp"
 #include "gather/open_folder.hpp"
 #include "gather/put_rows.hpp"
 #include "gather/workbook_bytes.hpp"
@@ -69,6 +70,18 @@ void bringBack(const Reference<css::frame::XModel>& document) {
     return;
   view->getFrame()->deactivate(); // or else it takes itself for active still, and nothing happens
   view->getFrame()->activate();
+}
+
+/// A handout has visits too, but what was gathered into one would go no further.
+void requireNoHandout(const SheetDocument& document) {
+  const auto sheets = document->getSheets();
+  for (const std::string_view own : {handout_words::read_first, handout_words::you})
+    if (!sheets->hasByName(toOffice(own)))
+      return;
+  refuse(fmt::format(
+      "This is a handout, with the sheets '{}' and '{}'; what came back is gathered into the season's "
+      "workbook.",
+      handout_words::read_first, handout_words::you));
 }
 
 std::vector<CameFile> readAll(const Context& context, const SheetDocument& document, const Season& season,
@@ -185,6 +198,7 @@ void remarkUnasked(const std::vector<CameFile>& came, const CheckReport& report,
 Gathering gatherFolder(const Context& context, const SheetDocument& document,
                        const std::filesystem::path& path, const Progress& progress) {
   requireChangeable(document);
+  requireNoHandout(document);
   auto read = read_season(tablesOf(document), serial_of_today());
   if (!read)
     refuse(read.error().text);

@@ -72,6 +72,15 @@ TEST_P(HandoutsOf, EitherFormatBringVisitsAndAnswersBack) {
   EXPECT_EQ(gather()["changed"], false);
 }
 
+TEST_P(HandoutsOf, AreNoSeasonToGatherInto) {
+  send("ada.ods", {{"Pool", "Date", "First person", "Depth"}, {"B07", "2026-06-01", "RW", "12"}});
+  const driver::Document mine = handout(GetParam());
+  const Desk at{mine};
+  const std::string before = snapshot(mine, "");
+  EXPECT_THAT(refusal([&] { gather(at); }), ::testing::HasSubstr("This is a handout"));
+  EXPECT_TRUE(same(snapshot(mine, ""), before));
+}
+
 INSTANTIATE_TEST_SUITE_P(Formats, HandoutsOf, ::testing::Values(".ods", ".xlsx"));
 
 } // namespace
