@@ -9,10 +9,11 @@ namespace wetspell {
 
 namespace {
 
-constexpr std::array<std::string_view, 26> places{
-    "left", "right", "mid",   "middle", "centre", "center", "north", "south",  "east",
-    "west", "n",     "s",     "e",      "w",      "edge",   "edges", "shore",  "bank",
-    "near", "far",   "inlet", "outlet", "inner",  "outer",  "deep",  "shallow"};
+// Not "inlet" and "outlet": the water that runs there may be meant.
+constexpr std::array<std::string_view, 24> places{"left",  "right", "mid",   "middle", "centre", "center",
+                                                  "north", "south", "east",  "west",   "n",      "s",
+                                                  "e",     "w",     "edge",  "edges",  "shore",  "bank",
+                                                  "near",  "far",   "inner", "outer",  "deep",   "shallow"};
 
 /// What a heading says beside one place; nothing where it names none or several, or no temperature.
 std::string beside_place(const Column& column) {

@@ -362,12 +362,14 @@ TEST(Audit, TemperaturesToldApartByTheirPlaceAreTheReadingsInTheirOrder) {
               ElementsAre("Temperature 1", "Temperature 2", "Temperature 3", ""));
   EXPECT_THAT(fields_under("T N | T S | pH | Air temp"),
               ElementsAre("Temperature 1", "Temperature 2", "", ""));
-  EXPECT_THAT(fields_under("Temp edge | Temp centre | Temp outlet | Temp mean"),
+  EXPECT_THAT(fields_under("Temp edge | Temp centre | Temp shore | Temp mean"),
               ElementsAre("Temperature 1", "Temperature 2", "Temperature 3", "Mean as noted"));
   EXPECT_THAT(fields_under("Air temp left | Air temp mid | Air temp right | Water temp"),
               ::testing::AllOf(::testing::Contains("Mean as noted"),
                                ::testing::Not(::testing::Contains("Temperature 1"))))
       << "the air is none of ours";
+  EXPECT_THAT(fields_under("Temp inlet | Temp outlet | pH | Air temp"), ElementsAre("", "", "", ""))
+      << "what runs in and out is not the pool's";
   EXPECT_THAT(fields_under("Temp 1 | Temp 2 | Temp 3 | Temp left"),
               ElementsAre("Temperature 1", "Temperature 2", "Temperature 3", ""));
 }
