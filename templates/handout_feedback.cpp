@@ -48,13 +48,10 @@ public:
           say(fmt::format("YEAR({})<>{}", cell(date), *year), fmt::format("Another year than {}?", *year))));
   }
 
-  /// The whole formula: blank while nothing is typed but the person, which stands there by itself.
-  [[nodiscard]] std::string formula(Field person) const {
-    const std::size_t last = plan_.columns(table_).size();
-    std::string typed = here(1, last, row_);
-    if (const auto at = plan_.column(person); at && *at > 1 && *at < last)
-      typed = here(1, *at - 1, row_) + ";" + here(*at + 1, last, row_);
-    return fmt::format("IF(COUNTA({})=0;\"\";TRIM({}))", typed, fmt::join(pieces_, "&"));
+  /// The whole formula: blank while nothing is typed.
+  [[nodiscard]] std::string formula() const {
+    return fmt::format("IF(COUNTA({})=0;\"\";TRIM({}))", typed_in_row(plan_, table_, row_),
+                       fmt::join(pieces_, "&"));
   }
 
 private:
@@ -199,7 +196,7 @@ std::string visit_feedback(const HandoutPlan& plan, std::size_t at) {
     tell_mean(row, plan);
   if (sizes)
     tell_area(row, plan);
-  return row.formula(Field::visit_person);
+  return row.formula();
 }
 
 std::string life_feedback(const HandoutPlan& plan, std::size_t at) {
@@ -212,7 +209,7 @@ std::string life_feedback(const HandoutPlan& plan, std::size_t at) {
     row.ask(Field::life_by_both,
             fmt::format(">MIN({};{})", row.cell(Field::life_by_first), row.cell(Field::life_by_second)),
             "Seen by both cannot be more than the smaller count: read again?");
-  return row.formula(Field::life_person);
+  return row.formula();
 }
 
 } // namespace wetspell::workbook::handout

@@ -118,6 +118,15 @@ std::string offered(const HandoutPlan& plan, Field declared) {
   return fmt::format("[{}]", fixed_range(words_name, column, first_row, column, first_row + count - 1));
 }
 
+std::string typed_in_row(const HandoutPlan& plan, TableKind table, std::size_t row) {
+  const std::size_t last = plan.columns(table).size();
+  const Field person = table == TableKind::visits ? Field::visit_person : Field::life_person;
+  const auto at = plan.column(person);
+  if (at && *at > 1 && *at < last)
+    return here(1, *at - 1, row) + ";" + here(*at + 1, last, row);
+  return here(1, at == last ? last - 1 : last, row);
+}
+
 std::string number(double value) {
   return to_text(Cell::of_number(value));
 }

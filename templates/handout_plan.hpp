@@ -50,6 +50,10 @@ inline constexpr std::size_t pool_heading_row = 7;
 std::string pace_cell();
 std::string counts_cell();
 
+/// The cells of a row that are typed into, for a formula: all but the feedback and the person's, which stands
+/// there by itself.
+std::string typed_in_row(const HandoutPlan& plan, TableKind table, std::size_t row);
+
 /// A limit, or a length between formulas, as a number that a formula can hold.
 std::string number(double value);
 

@@ -51,12 +51,12 @@ Look look_of(Field field) {
   return code ? Look::typed_code : cell_look(spec(field));
 }
 
-/// The person's code stands there as soon as the row has a pool: a row with nothing else in it is no visit.
+/// The person's code stands there as soon as something is typed: a row with nothing else in it is no visit,
+/// and of one without a pool it must be known whom to ask.
 SheetCell person_cell(const HandoutPlan& plan, TableKind table, std::size_t row) {
-  const Field pool = table == TableKind::visits ? Field::visit_pool : Field::life_pool;
-  return formula_cell(Look::typed_text,
-                      fmt::format("IF({}=\"\";\"\";{})", here(plan.column(pool).value_or(1), row),
-                                  text_literal(plan.who().code)));
+  return formula_cell(
+      Look::typed_text,
+      fmt::format("IF(COUNTA({})=0;\"\";{})", typed_in_row(plan, table, row), text_literal(plan.who().code)));
 }
 
 struct Texts {

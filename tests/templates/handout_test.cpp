@@ -146,8 +146,9 @@ TEST(Handout, HasThePersonAndTheirPaceInPlainNumbers) {
 }
 
 TEST(Handout, PutsThePersonInByAFormulaSoThatAnEmptyRowStaysEmpty) {
-  EXPECT_THAT(sheet(handout(season()), "Visits"),
-              HasSubstr("table:formula=\"of:=IF([.B4]=&quot;&quot;;&quot;&quot;;&quot;RW&quot;)\""));
+  EXPECT_THAT(
+      sheet(handout(season()), "Visits"),
+      HasSubstr("table:formula=\"of:=IF(COUNTA([.B4:.C4];[.E4:.M4])=0;&quot;&quot;;&quot;RW&quot;)\""));
 }
 
 TEST(Handout, KeepsCodesAsTexts) {

@@ -43,6 +43,9 @@ TEST(HandoutFeedback, IsBlankUntilSomethingIsTyped) {
   EXPECT_EQ(feedback(document), "");
   document.setText(visit::pool, "");
   EXPECT_EQ(feedback(document), "Which pool?");
+  EXPECT_EQ(document.read(visit::person).text, "RW") << "or nobody could be asked";
+  document.type(visit::date, "");
+  EXPECT_EQ(document.read(visit::person).text, "");
 }
 
 TEST(HandoutFeedback, SaysMeanSpreadAndArea) {
