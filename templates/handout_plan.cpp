@@ -124,7 +124,7 @@ std::string typed_in_row(const HandoutPlan& plan, TableKind table, std::size_t r
   const auto at = plan.column(person);
   if (at && *at > 1 && *at < last)
     return here(1, *at - 1, row) + ";" + here(*at + 1, last, row);
-  return here(1, at == last ? last - 1 : last, row);
+  return here(at == 1U ? 2 : 1, at == last ? last - 1 : last, row);
 }
 
 std::string number(double value) {

@@ -4,6 +4,7 @@
 #include "base/text.hpp"
 #include "commands/season_in_office.hpp"
 #include "engine/season/sheets.hpp"
+#include "harness/row_height.hpp"
 #include "season/season.hpp"
 #include "sheet/owned.hpp"
 #include "sheet/read_sheets.hpp"
@@ -108,14 +109,7 @@ TEST_F(AuditSheets, HeadingsOfTidyRowsAreReadToTheirEndInAnyFont) {
   const Reference<css::beans::XPropertySet> usual(cells->getByName("Default"), UNO_QUERY_THROW);
   usual->setPropertyValue("CharFontName", Any(rtl::OUString("DejaVu Sans Mono")));
   run();
-  const auto height = [&](const char* cell) {
-    sal_Int32 found = 0;
-    const Reference<css::table::XColumnRowRange> row(document.cell(cell), UNO_QUERY_THROW);
-    Reference<css::beans::XPropertySet>(row->getRows(), UNO_QUERY_THROW)->getPropertyValue("Height") >>=
-        found;
-    return found;
-  };
-  EXPECT_GT(height("Tidy visits.A5"), 3 * height("Tidy visits.A4") / 2)
+  EXPECT_GT(rowHeight(document, "Tidy visits.A5"), 3 * rowHeight(document, "Tidy visits.A4") / 2)
       << "'Temperature 1' is cut off, and so is 'Temperature 2'";
 }
 

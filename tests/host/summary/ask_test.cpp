@@ -4,16 +4,13 @@
 
 #include "base/text.hpp"
 #include "gather/ask_table.hpp"
+#include "harness/row_height.hpp"
 
-#include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/table/XColumnRowRange.hpp>
 #include <gmock/gmock.h>
 
 namespace wetspell::host {
 namespace {
 
-using css::uno::Reference;
-using css::uno::UNO_QUERY_THROW;
 using driver::Document;
 using ::testing::Contains;
 using ::testing::Not;
@@ -49,16 +46,10 @@ TEST_F(Asked, LeadsToTheCellsAndKeepsRowsLow) {
   ask();
   const std::string cells = document.dumpStored("Ask list.A3:H12");
   EXPECT_THAT(cells, ::testing::HasSubstr("HYPERLINK"));
-  const auto height = [&](const char* cell) {
-    sal_Int32 found = 0;
-    const Reference<css::table::XColumnRowRange> row(document.cell(cell), UNO_QUERY_THROW);
-    Reference<css::beans::XPropertySet>(row->getRows(), UNO_QUERY_THROW)->getPropertyValue("Height") >>=
-        found;
-    return found;
-  };
   ASSERT_NE(document.read("Ask list.I3").text, "");
   ASSERT_EQ(document.read("Ask list.I4").text, "");
-  EXPECT_LT(height("Ask list.I3"), 3 * height("Ask list.I4")) << "a letter of many lines makes no row tall";
+  EXPECT_LT(rowHeight(document, "Ask list.I3"), 3 * rowHeight(document, "Ask list.I4"))
+      << "a letter of many lines makes no row tall";
 }
 
 TEST_F(Asked, KeepsNotesBesideIt) {
