@@ -171,7 +171,7 @@ void RowReader::keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Fi
     return;
   const Cell& typed = key.date;
   Cell& tidy = to.at(row, static_cast<std::size_t>(column));
-  const ReadDate read = date_from(typed, tables_[at.table].dates);
+  const ReadDate read = day_of(at.table, typed);
   if (read.readable) {
     tidy = Cell::of_date(read.serial);
     return;
@@ -182,6 +182,23 @@ void RowReader::keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Fi
     unread(to, row, at, typed, read.reason, fmt::format("{}: {}", spec(date).heading, read.reason));
   if (!read.askable)
     to.states[row] = RowState::unusable;
+}
+
+Quantity RowReader::reading(std::size_t column, const Cell& cell, const ReadOptions& options) {
+  if (readings_.size() <= column)
+    readings_.resize(column + 1);
+  Readings& readings = readings_[column];
+  if (readings.options != options)
+    readings = {options, {}};
+  return readings.known.of(cell, [&](const Cell& fresh) { return read(fresh, options); });
+}
+
+const ReadDate& RowReader::day_of(std::uint32_t table, const Cell& cell) {
+  if (dated_ != table) {
+    dates_ = {};
+    dated_ = table;
+  }
+  return dates_.of(cell, [&](const Cell& fresh) { return date_from(fresh, tables_[table].dates); });
 }
 
 void RowReader::cell(TidyTable& to, std::size_t row, std::size_t column, const Cell& from, Spot at, Unit unit,
@@ -199,7 +216,7 @@ void RowReader::cell(TidyTable& to, std::size_t row, std::size_t column, const C
   const bool measure = usual_unit(field.kind) != Unit::none;
   double number = from.number();
   if (from.kind() != CellKind::number || !measure) {
-    const Quantity q = read(from, {.kind = field.kind, .assume = unit});
+    const Quantity q = reading(column, from, {.kind = field.kind, .assume = unit});
     if (q.status == Status::bad) {
       unread(to, row, at, from, reason_in_words(to_text(from), q),
              fmt::format("{}: {}", field.heading, text(q.reason)));
@@ -221,9 +238,12 @@ void RowReader::cell(TidyTable& to, std::size_t row, std::size_t column, const C
     return;
   }
   const bool other_unit = measure && unit != to.unit(column) && unit != Unit::none;
-  tidy = other_unit ? Cell::of_text(fmt::format("{} {}", number, symbol(unit)))
-         : measure  ? Cell::of_number(number)
-                    : from;
+  if (other_unit)
+    tidy = Cell::of_text(fmt::format("{} {}", number, symbol(unit)));
+  else if (measure && from.kind() != CellKind::number)
+    tidy = Cell::of_number(number);
+  else
+    tidy = from;
 }
 
 void settle_keys(TidyTable& table) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "audit/tidy.hpp"
+#include "table/lately.hpp"
 
 namespace wetspell {
 
@@ -59,8 +60,19 @@ public:
   void take_unread(Tidy other) { tidy_.take_unread(std::move(other)); }
 
 private:
+  /// Readings of one tidy column under the options that were asked last.
+  struct Readings {
+    ReadOptions options;
+    Lately<Quantity> known;
+  };
+  Quantity reading(std::size_t column, const Cell& cell, const ReadOptions& options);
+  const ReadDate& day_of(std::uint32_t table, const Cell& cell);
+
   const std::vector<Mapped>& tables_;
   Tidy& tidy_;
+  std::vector<Readings> readings_;
+  std::uint32_t dated_ = 0; ///< the table whose dates are known
+  Lately<ReadDate> dates_;
 };
 
 /// A row without one of the fields that its table cannot do without is unusable.

@@ -15,6 +15,8 @@ struct ReadOptions {
   Kind kind = Kind::depth;
   Unit assume = Unit::none;                  ///< unit of a bare number; none: usual_unit(kind)
   DateOrder date_order = DateOrder::unknown; ///< 3/4/2026 is refused as ambiguous while unknown
+
+  friend bool operator==(const ReadOptions&, const ReadOptions&) = default;
 };
 
 /// Reads a typed text. See docs/quantities.md for what is understood and what is refused.

@@ -5,13 +5,9 @@
 namespace wetspell {
 
 ColumnReader::ColumnReader(const Season& season, const FieldSpec& spec, std::size_t column, Lookups& lookups)
-    : spec_(&spec), column_(column), words_(nullptr), codes_(nullptr) {
+    : spec_(&spec), column_(column), options_{spec.kind, season.unit(spec.field), season.settings.date_order},
+      words_(nullptr), codes_(nullptr) {
   switch (spec.type) {
-  case FieldType::quantity:
-    options_.kind = spec.kind;
-    options_.assume = season.unit(spec.field);
-    options_.date_order = season.settings.date_order;
-    break;
   case FieldType::choice:
     own_words_ = ChoiceIndex(*spec.choices);
     words_ = &own_words_;
@@ -31,18 +27,21 @@ ColumnReader::ColumnReader(const Season& season, const FieldSpec& spec, std::siz
   case FieldType::species_ref:
     codes_ = &lookups.species;
     break;
+  case FieldType::quantity:
   case FieldType::text:
   case FieldType::key:
     break;
   }
 }
 
+Quantity ColumnReader::reading(const Cell& cell) {
+  if (cell.kind() == CellKind::number)
+    return read(cell, options_); // as fast as looking it up
+  return readings_.of(cell, [&](const Cell& fresh) { return read(fresh, options_); });
+}
+
 Choice ColumnReader::choice(const Cell& cell) {
-  if (cell != last_) {
-    last_choice_ = look_up(cell);
-    last_ = cell;
-  }
-  return last_choice_;
+  return choices_.of(cell, [&](const Cell& fresh) { return look_up(fresh); });
 }
 
 Choice ColumnReader::look_up(const Cell& cell) const {
@@ -61,11 +60,7 @@ Choice ColumnReader::look_up(const Cell& cell) const {
 }
 
 Ref ColumnReader::reference(const Cell& cell) {
-  if (cell != last_) {
-    last_reference_ = codes_->find(cell);
-    last_ = cell;
-  }
-  return last_reference_;
+  return references_.of(cell, [&](const Cell& fresh) { return codes_->find(fresh); });
 }
 
 std::vector<std::unique_ptr<ColumnReader>> column_readers(const Season& season, TableKind kind,

@@ -4,6 +4,7 @@
 #include "quantity/read.hpp"
 #include "season/code_index.hpp"
 #include "season/season.hpp"
+#include "table/lately.hpp"
 
 #include <memory>
 #include <vector>
@@ -29,6 +30,7 @@ public:
   template <class Record> void read_into(Record& record, const Cell& cell);
 
 private:
+  [[nodiscard]] Quantity reading(const Cell& cell);
   [[nodiscard]] Choice choice(const Cell& cell);
   [[nodiscard]] Choice look_up(const Cell& cell) const;
   [[nodiscard]] Ref reference(const Cell& cell);
@@ -36,9 +38,9 @@ private:
   const FieldSpec* spec_;
   std::size_t column_;
   ReadOptions options_;
-  Cell last_; ///< neighbours are often alike: what was looked up last
-  Choice last_choice_;
-  Ref last_reference_;
+  Lately<Quantity> readings_;
+  Lately<Choice> choices_;
+  Lately<Ref> references_;
   ChoiceIndex own_words_; ///< of a closed list
   ChoiceIndex* words_;    ///< the list's or a class table's
   CodeIndex* codes_;      ///< for references
@@ -53,7 +55,7 @@ ChoiceIndex class_words(const ClassTable& table);
 
 template <class Record> void ColumnReader::read_into(Record& record, const Cell& cell) {
   if (const auto* quantity = std::get_if<Quantity Record::*>(&spec_->member))
-    record.** quantity = read(cell, options_);
+    record.** quantity = reading(cell);
   else if (const auto* word = std::get_if<Choice Record::*>(&spec_->member))
     record.** word = choice(cell);
   else if constexpr (std::is_same_v<Record, Visit> || std::is_same_v<Record, LifeCount>) {

@@ -1,6 +1,8 @@
 // One cell of a table, as it was typed: empty, number, text, date or error.
 #pragma once
 
+#include <array>
+#include <bit>
 #include <cstdint>
 #include <cstring>
 #include <string>
@@ -23,94 +25,104 @@ public:
   static Cell of_text(std::string_view value) { return value.empty() ? Cell{} : Cell{CellKind::text, value}; }
   static Cell of_error(std::string_view value) { return {CellKind::error, value}; }
 
-  Cell(const Cell& other) : Cell() { take_copy(other); }
-  Cell(Cell&& other) noexcept { take_over(other); }
+  Cell(const Cell& other) : content_(other.content_) {
+    if (beside())
+      put(Beside{new std::string(other.text())});
+  }
+  Cell(Cell&& other) noexcept : content_(std::exchange(other.content_, {})) {}
   Cell& operator=(const Cell& other) {
-    if (this != &other) {
-      let_go();
-      take_copy(other);
-    }
+    if (compact() && other.compact())
+      content_ = other.content_;
+    else if (this != &other)
+      *this = Cell(other);
     return *this;
   }
   Cell& operator=(Cell&& other) noexcept {
     if (this != &other) {
       let_go();
-      take_over(other);
+      content_ = std::exchange(other.content_, {});
     }
     return *this;
   }
   ~Cell() { let_go(); }
 
-  [[nodiscard]] CellKind kind() const { return kind_; }
-  [[nodiscard]] bool empty() const { return kind_ == CellKind::empty; }
+  [[nodiscard]] CellKind kind() const { return content_.kind; }
+  [[nodiscard]] bool empty() const { return kind() == CellKind::empty; }
   /// Number cells: the number; date cells: days since 1899-12-30, time as fraction; others: 0.
-  [[nodiscard]] double number() const { return holds_number() ? content<double>() : 0; }
+  [[nodiscard]] double number() const { return holds_number() ? get<double>() : 0; }
   /// Text cells: UTF-8; error cells: the error as the sheet shows it; others: empty. Lives as long as the
   /// cell stays as it is.
   [[nodiscard]] std::string_view text() const {
     if (holds_number())
       return {};
-    return beside() ? std::string_view(*content<Beside>().text) : std::string_view(bytes_, size_);
+    return beside() ? std::string_view(*get<Beside>().text) : std::string_view(content_.bytes, content_.size);
+  }
+
+  /// Whether all of the content stands in the cell itself, so that copies are cheap.
+  [[nodiscard]] bool compact() const { return !beside(); }
+  /// Equal compact cells have equal hashes (but for 0 and -0).
+  [[nodiscard]] std::size_t hash() const {
+    const auto [low, high] = words();
+    constexpr std::uint64_t odd = 0x9E3779B97F4A7C15; // 2^64 by the golden ratio: spreads neighbours
+    std::uint64_t mixed = low ^ (high * odd);
+    mixed = (mixed ^ (mixed >> 32)) * odd; // all of a product's lower half shows in its upper half
+    return static_cast<std::size_t>(mixed >> 32);
   }
 
   friend bool operator==(const Cell& one, const Cell& other) {
-    if (one.kind_ == CellKind::text && other.kind_ == CellKind::text && !one.beside() && !other.beside())
-      return one.size_ == other.size_ && std::memcmp(one.bytes_, other.bytes_, one.size_) == 0;
-    return one.kind_ == other.kind_ && one.number() == other.number() && one.text() == other.text();
+    if (one.kind() != other.kind())
+      return false;
+    if (one.holds_number())
+      return one.number() == other.number();
+    return one.compact() && other.compact() ? one.words() == other.words() : one.text() == other.text();
   }
 
 private:
   static constexpr std::uint8_t room = 14;
   static constexpr std::uint8_t stands_beside = room + 1; ///< as size
 
+  struct Content {
+    alignas(double) char bytes[room] = {}; ///< zero behind a short text
+    std::uint8_t size = 0;                 ///< of a text in the cell itself
+    CellKind kind = CellKind::empty;
+  };
   struct Beside { ///< a text too long for the cell itself
     std::string* text;
   };
 
-  Cell(CellKind kind, double number) : kind_(kind) { put(number); }
-  Cell(CellKind kind, std::string_view text) : kind_(kind) { put_text(text); }
-
-  [[nodiscard]] bool holds_number() const { return kind_ == CellKind::number || kind_ == CellKind::date; }
-  [[nodiscard]] bool beside() const { return size_ == stands_beside; }
-
-  template <class Content> [[nodiscard]] Content content() const {
-    Content content;
-    std::memcpy(&content, bytes_, sizeof(Content));
-    return content;
+  Cell(CellKind kind, double number) {
+    content_.kind = kind;
+    put(number);
   }
-  template <class Content> void put(Content content) { std::memcpy(bytes_, &content, sizeof(Content)); }
-  void put_text(std::string_view text) {
+  Cell(CellKind kind, std::string_view text) {
+    content_.kind = kind;
     if (text.size() <= room) {
-      std::memcpy(bytes_, text.data(), text.size());
-      size_ = static_cast<std::uint8_t>(text.size());
+      std::memcpy(content_.bytes, text.data(), text.size());
+      content_.size = static_cast<std::uint8_t>(text.size());
     } else {
       put(Beside{new std::string(text)});
-      size_ = stands_beside;
+      content_.size = stands_beside;
     }
   }
-  void take_copy(const Cell& other) {
-    if (other.beside())
-      put(Beside{new std::string(other.text())});
-    else
-      std::memcpy(bytes_, other.bytes_, room);
-    size_ = other.size_;
-    kind_ = other.kind_;
-  }
-  void let_go() {
-    if (beside())
-      delete content<Beside>().text;
-    size_ = 0;
-  }
-  /// From a cell that keeps nothing which it would have to let go.
-  void take_over(Cell& other) {
-    std::memcpy(bytes_, other.bytes_, room);
-    size_ = std::exchange(other.size_, std::uint8_t{0});
-    kind_ = std::exchange(other.kind_, CellKind::empty);
+
+  [[nodiscard]] bool holds_number() const { return kind() == CellKind::number || kind() == CellKind::date; }
+  [[nodiscard]] bool beside() const { return content_.size == stands_beside; }
+  [[nodiscard]] std::array<std::uint64_t, 2> words() const {
+    return std::bit_cast<std::array<std::uint64_t, 2>>(content_);
   }
 
-  alignas(double) char bytes_[room] = {};
-  std::uint8_t size_ = 0; ///< of a text in the cell itself
-  CellKind kind_ = CellKind::empty;
+  template <class Kept> [[nodiscard]] Kept get() const {
+    Kept kept;
+    std::memcpy(&kept, content_.bytes, sizeof(Kept));
+    return kept;
+  }
+  template <class Kept> void put(Kept kept) { std::memcpy(content_.bytes, &kept, sizeof(Kept)); }
+  void let_go() {
+    if (beside())
+      delete get<Beside>().text;
+  }
+
+  Content content_;
 };
 static_assert(sizeof(Cell) == 16);
 

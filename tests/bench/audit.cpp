@@ -1,6 +1,8 @@
 // The audit of a long CSV file by the engine alone: time, and memory at its peak. A
 // program of its own, because what a process once held it keeps.
-//   bench_audit ROWS [FILE [CSV]]     with CSV: also keeps the file, so that other programs can read the same
+//   bench_audit plain|written ROWS [FILE [CSV]]
+// written: readings bear their units, as in most old sheets. With FILE the figure is added to it; with CSV
+// the file stays, so that other programs can read the same.
 #include "bench/figures.hpp"
 
 #include "audit/audit.hpp"
@@ -34,20 +36,30 @@ double by_the_clock() {
   return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count();
 }
 
-/// Twenty columns: fourteen of ours under headings of other words, six that are not.
-std::string old_file(std::size_t rows) {
+/// Twenty columns: fourteen of ours under headings of other words, six that are not. The units stand in the
+/// headings and the readings are plain numbers, or `written`: the units stand behind the readings, as people
+/// write them.
+std::string old_file(std::size_t rows, bool written) {
   std::string text =
-      "Site,Dt,Obs,Water,Wtr temp 1 (C),Wtr temp 2 (C),Wtr temp 3 (C),Max depth (cm),Pct full,Length (m),"
-      "Width (m),Inlet,Outlet,Remarks,pH,Conductivity,Oxygen,Air temp,Wind,Crew code\n";
+      written
+          ? "Site,Dt,Obs,Water,Wtr temp 1,Wtr temp 2,Wtr temp 3,Max depth,Pct full,Length,Width,Inlet,Outlet,"
+            "Remarks,pH,Conductivity,Oxygen,Air temp,Wind,Crew code\n"
+          : "Site,Dt,Obs,Water,Wtr temp 1 (C),Wtr temp 2 (C),Wtr temp 3 (C),Max depth (cm),Pct full,Length "
+            "(m),"
+            "Width (m),Inlet,Outlet,Remarks,pH,Conductivity,Oxygen,Air temp,Wind,Crew code\n";
+  const std::string degrees = written ? " C" : "", deep = written ? " cm" : "", full = written ? " %" : "",
+                    wide = written ? " m" : "";
   for (std::size_t row = 0; row < rows; ++row) {
     const std::size_t pool = row / 100;
     const std::size_t visit = row % 100;
-    text += fmt::format(
-        "P{:05},2019-{:02}-{:02},RW{},standing water,{:.1f},{:.1f},{:.1f},{},{},{},{},none,none,,{:.1f},"
-        "{},{:.1f},{:.1f},{},{}\n",
-        pool, 3 + visit / 25, 1 + visit % 25, pool / 5, 6 + 0.1 * static_cast<double>(visit),
-        6.2 + 0.1 * static_cast<double>(visit), 6.4 + 0.1 * static_cast<double>(visit), 100 - visit / 2,
-        95 - visit / 2, 30 - visit / 10, 15 - visit / 20, 6.1, 40 + visit, 8.5, 12.5, visit % 9, visit % 4);
+    text += fmt::format("P{:05},2019-{:02}-{:02},RW{},standing "
+                        "water,{:.1f}{},{:.1f}{},{:.1f}{},{}{},{}{},{}{},{}{},none,none,,"
+                        "{:.1f},{},{:.1f},{:.1f},{},{}\n",
+                        pool, 3 + visit / 25, 1 + visit % 25, pool / 5, 6 + 0.1 * static_cast<double>(visit),
+                        degrees, 6.2 + 0.1 * static_cast<double>(visit), degrees,
+                        6.4 + 0.1 * static_cast<double>(visit), degrees, 100 - visit / 2, deep,
+                        95 - visit / 2, full, 30 - visit / 10, wide, 15 - visit / 20, wide, 6.1, 40 + visit,
+                        8.5, 12.5, visit % 9, visit % 4);
   }
   return text;
 }
@@ -57,9 +69,14 @@ std::string old_file(std::size_t rows) {
 int main(int count, char** words) {
   using namespace wetspell;
   using namespace wetspell::bench;
-  const std::size_t rows = count > 1 ? std::strtoul(words[1], nullptr, 10) : 100'000;
-  const std::string file = count > 3 ? words[3] : "bench-audit.csv";
-  std::ofstream(file, std::ios::binary) << old_file(rows);
+  if (count < 3) {
+    fmt::print(stderr, "bench_audit plain|written ROWS [FILE [CSV]]\n");
+    return 2;
+  }
+  const std::string kind = words[1];
+  const std::size_t rows = std::strtoul(words[2], nullptr, 10);
+  const std::string file = count > 4 ? words[4] : "bench-audit.csv";
+  std::ofstream(file, std::ios::binary) << old_file(rows, kind == "written");
 
   const double before = peak_megabytes();
   const double start = by_the_clock();
@@ -76,17 +93,17 @@ int main(int count, char** words) {
   const Audit audited = audit(file, std::move(sheets), {nullptr, 46280});
   const double all = by_the_clock() - start;
   const double all_of_processors = of_processors() - start_of_processors;
-  if (count <= 3)
+  if (count <= 4)
     std::remove(file.c_str());
   const double most = std::max(peak_megabytes(), before);
-  fmt::print("{} rows of 20 columns: read in {:.2f} s, audited in {:.2f} s in all (of processors {:.2f} s); "
-             "{:.0f} MB at the peak; {} "
-             "usable, {} "
-             "after answers, {} not, {} findings\n",
-             grouped(static_cast<double>(rows)), read, all, all_of_processors, most, audited.rows.usable,
-             audited.rows.after_answers, audited.rows.unusable, audited.findings.size());
-  if (count > 2)
-    add(words[2], {fmt::format("audit of a CSV of {} rows, 20 columns", grouped(static_cast<double>(rows))),
-                   "under 2 GB", fmt::format("{:.1f} s, {:.0f} MB", all, most), most < 2048});
+  const std::string what =
+      fmt::format("audit of a CSV of {} rows, 20 columns, {}", grouped(static_cast<double>(rows)), kind);
+  fmt::print(
+      "{}: read in {:.2f} s, audited in {:.2f} s in all (of processors {:.2f} s); {:.0f} MB at the peak; {} "
+      "usable, {} after answers, {} not, {} findings\n",
+      what, read, all, all_of_processors, most, audited.rows.usable, audited.rows.after_answers,
+      audited.rows.unusable, audited.findings.size());
+  if (count > 3)
+    add(words[3], {what, "under 2 GB", fmt::format("{:.2f} s, {:.0f} MB", all, most), most < 2048});
   return 0;
 }

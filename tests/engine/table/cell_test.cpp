@@ -50,4 +50,19 @@ TEST(Cell, CopiesAreTheirOwnAndMovesTakeAlong) {
   EXPECT_NE(Cell::of_text(text), Cell::of_error(text));
 }
 
+TEST(Cell, EqualCellsHashAlikeHoweverTheyCameAbout) {
+  const Cell fresh = Cell::of_text("12 cm");
+  Cell over = Cell::of_text(std::string(50, 'z'));
+  over = fresh;
+  Cell moved_over = Cell::of_text("a longer one");
+  moved_over = Cell::of_text("12 cm");
+  for (const Cell& cell : {over, moved_over}) {
+    EXPECT_EQ(cell, fresh);
+    EXPECT_EQ(cell.hash(), fresh.hash());
+  }
+  EXPECT_NE(Cell::of_text("12 cm").hash(), Cell::of_text("13 cm").hash());
+  EXPECT_TRUE(fresh.compact());
+  EXPECT_FALSE(Cell::of_text(std::string(15, 'x')).compact());
+}
+
 } // namespace
