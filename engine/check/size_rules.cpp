@@ -302,11 +302,11 @@ Outcome area_plausible(const SeasonView& view, const Visit& visit, Doubts& doubt
     return Outcome::holds;
   }
   const bool small = area->value < least;
-  const Unit unit = season.settings.area;
+  const auto [made, limit] = print_apart(area->value, small ? least : most, season.settings.area);
   doubts.push_back(
       doubt(Field::visit_length,
-            fmt::format("Length and width make an area of {}, {} than the {} that a pool would have.",
-                        print(area->value, unit), small ? "less" : "more", print(small ? least : most, unit)),
+            fmt::format("Length and width make an area of {}, {} than the {} that a pool would have.", made,
+                        small ? "less" : "more", limit),
             {Field::visit_width, Field::visit_size_tool, Field::visit_paced_by}));
   return Outcome::fails;
 }

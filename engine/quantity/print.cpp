@@ -84,6 +84,10 @@ bool counted(Unit unit) {
   return unit == Unit::pace || unit == Unit::step;
 }
 
+std::string number(double si, Unit unit, int more_decimals = 0) {
+  return rounded(counted(unit) ? si : from_si(si, unit), spec(unit).decimals + more_decimals, false);
+}
+
 } // namespace
 
 std::string fixed(double value, int decimals) {
@@ -95,11 +99,19 @@ std::string plain(double value, int decimals) {
 }
 
 std::string print_number(double si, Unit unit) {
-  return rounded(counted(unit) ? si : from_si(si, unit), spec(unit).decimals, false);
+  return number(si, unit);
 }
 
 std::string print(double si, Unit unit) {
-  return with_symbol(print_number(si, unit), unit);
+  return with_symbol(number(si, unit), unit);
+}
+
+std::array<std::string, 2> print_apart(double si, double other_si, Unit unit) {
+  constexpr int most = 3;
+  int more = 0;
+  while (more < most && number(si, unit, more) == number(other_si, unit, more))
+    ++more;
+  return {with_symbol(number(si, unit, more), unit), with_symbol(number(other_si, unit, more), unit)};
 }
 
 std::string print_difference(double si, Unit unit) {

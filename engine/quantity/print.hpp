@@ -3,6 +3,7 @@
 
 #include "quantity/unit.hpp"
 
+#include <array>
 #include <string>
 
 namespace wetspell {
@@ -13,6 +14,9 @@ namespace wetspell {
 /// "64.2 °F", "25 in", "75%": `si` in `unit`, with as many decimals as suit the unit in field work. For paces
 /// and steps the number is the count itself. Not a finite number: "not known".
 std::string print(double si, Unit unit);
+/// Two values that a message sets against each other: with as many more decimals, up to three, as tell them
+/// apart ("1.5 ft²" and "1.6 ft²", not "2 ft²" twice).
+std::array<std::string, 2> print_apart(double si, double other_si, Unit unit);
 /// The number alone.
 std::string print_number(double si, Unit unit);
 /// A difference (a spread, a change): no zero offset.

@@ -33,6 +33,17 @@ TEST(Print, SensibleDigits) {
   EXPECT_EQ(print_difference(0.0254, Unit::inch), "1 in");
 }
 
+TEST(Print, TwoThatAreSetAgainstEachOtherAreToldApart) {
+  const auto apart = [](double si, double other, Unit unit) {
+    const auto [one, two] = print_apart(si, other, unit);
+    return one + ", " + two;
+  };
+  EXPECT_EQ(apart(0.3048, 0.6096, Unit::foot), "1 ft, 2 ft");
+  EXPECT_EQ(apart(1.04, 1.06, Unit::square_metre), "1 m², 1.1 m²");
+  EXPECT_EQ(apart(1.041, 1.042, Unit::square_metre), "1.041 m², 1.042 m²");
+  EXPECT_EQ(apart(2, 2, Unit::square_metre), "2 m², 2 m²");
+}
+
 TEST(Print, TiesGoToTheEvenDigit) {
   EXPECT_EQ(print(17.25, Unit::celsius), "17.2 °C");
   EXPECT_EQ(print(17.35, Unit::celsius),
