@@ -126,4 +126,20 @@ ColumnUnit unit_by_numbers(Kind kind, const AsKind& as, std::optional<UnitSystem
   return {};
 }
 
+ColumnUnit unit_told(Kind kind, Unit said, const AsKind& as, const UnitHints& hints) {
+  const auto sure = [](Unit unit, std::string_view why) {
+    return ColumnUnit{unit, 1, fmt::format("{} {}", symbol(unit), why)};
+  };
+  if (said != Unit::none && fits(said, kind))
+    return sure(said, "as the heading says");
+  if (as.with_unit > 0 && as.with_unit * 2 >= as.readable && fits(as.typed, kind))
+    return sure(as.typed, fmt::format("as {} of {} {}", as.with_unit, as.readable,
+                                      as.readable == 1 ? "cell says" : "cells say"));
+  if (const Unit above = hints.titles.of(kind); above != Unit::none && possible(kind, above, as))
+    return sure(above, "as the lines above the table say");
+  if (hints.settings != nullptr)
+    return sure(hints.settings->unit_of(kind), "as the workbook's settings say");
+  return unit_by_numbers(kind, as, hints.table_system);
+}
+
 } // namespace wetspell

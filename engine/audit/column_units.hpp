@@ -1,7 +1,8 @@
-// The unit of a column's bare numbers: said, typed beside them, or told by where they lie.
+// The unit of a column's bare numbers: said, typed beside them, named above, or told by where they lie.
 #pragma once
 
 #include "audit/evidence.hpp"
+#include "audit/title_units.hpp"
 #include "season/settings.hpp"
 
 #include <optional>
@@ -14,6 +15,16 @@ struct ColumnUnit {
   double confidence = 0;
   std::string reason;
 };
+
+/// What tells the unit of a column where neither its words nor its cells do.
+struct UnitHints {
+  TitleUnits titles;
+  const Settings* settings = nullptr;          ///< of the workbook, where it has any
+  std::optional<UnitSystem> table_system = {}; ///< that of the table's other columns
+};
+
+/// The unit told by what is nearest: `said` (by the words of the heading), the cells, the hints, the numbers.
+ColumnUnit unit_told(Kind kind, Unit said, const AsKind& as, const UnitHints& hints);
 
 /// The unit told by the numbers alone. `system`: that of the table's other columns, where they say one.
 ColumnUnit unit_by_numbers(Kind kind, const AsKind& as, std::optional<UnitSystem> system);

@@ -109,7 +109,7 @@ private:
     if (given != nullptr)
       take(*given, reading);
     if (reading.field)
-      settle_unit(reading, Column(name, evidence_), std::nullopt, hints_.settings);
+      settle_unit(reading, Column(name, evidence_), {TitleUnits(block_.titles), hints_.settings});
     return reading;
   }
 

@@ -69,7 +69,7 @@ public:
     for (std::size_t i = 0; i < columns_.size(); ++i)
       if (map.columns[i].open() && map.columns[i].reason.empty())
         leave_open(map.columns[i], i, why_open(best, i));
-    settle_units(map, columns_, hints_.settings);
+    settle_units(map, columns_, {TitleUnits(block_.titles), hints_.settings});
     return map;
   }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "audit/candidates.hpp"
+#include "audit/column_units.hpp"
 #include "audit/map_headings.hpp"
 
 #include <algorithm>
@@ -44,10 +45,8 @@ Field date_field(TableKind kind);
 std::size_t pool_readings(const AsTable& table);
 
 /// Gives a mapped quantity without a unit the one of its bare numbers, or says that it stays open.
-/// `table_system`: that of the table's other columns.
-void settle_unit(Mapping& mapping, const Column& column, std::optional<UnitSystem> table_system,
-                 const Settings* settings);
-/// The same for every mapped column.
-void settle_units(BlockMap& map, const std::vector<Column>& columns, const Settings* settings);
+void settle_unit(Mapping& mapping, const Column& column, const UnitHints& hints);
+/// The same for every mapped column; the system is that of the columns themselves.
+void settle_units(BlockMap& map, const std::vector<Column>& columns, UnitHints hints);
 
 } // namespace wetspell

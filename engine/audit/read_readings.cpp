@@ -74,15 +74,11 @@ void ReadingGroups::learn(const std::string& word, std::vector<const Cell*> cell
   const Kind kind = spec(*meaning.field).kind;
   if (usual_unit(kind) == Unit::none)
     return;
-  if (guess.unit != Unit::none && fits(guess.unit, kind)) {
-    meaning.unit = guess.unit;
-    return;
-  }
   Evidence evidence;
   evidence.cells = std::move(cells);
   std::erase_if(evidence.cells, [](const Cell* cell) { return !holds_something(*cell); });
-  const AsKind as = as_kind(evidence, kind);
-  meaning.unit = as.with_unit > 0 ? as.typed : unit_by_numbers(kind, as, std::nullopt).unit;
+  const UnitHints hints{TitleUnits(table_.block.titles)};
+  meaning.unit = unit_told(kind, guess.unit, as_kind(evidence, kind), hints).unit;
   meaning.unit_open = meaning.unit == Unit::none;
 }
 

@@ -12,19 +12,10 @@ namespace wetspell {
 namespace {
 
 using testing::audited;
+using testing::column;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using testing::sheet;
-
-const Mapping& column(const Audit& audit, std::string_view heading) {
-  static const Mapping none;
-  for (const AuditedTable& table : audit.tables)
-    for (const AuditedColumn& each : table.columns)
-      if (each.mapping.heading == heading)
-        return each.mapping;
-  ADD_FAILURE() << "no heading " << heading;
-  return none;
-}
 
 constexpr const char* small = R"(
 Site | Date | Depth | Water temp (C) | Observer
