@@ -17,6 +17,7 @@ namespace {
 
 constexpr std::array readings_in_order{Field::visit_temperature_1, Field::visit_temperature_2,
                                        Field::visit_temperature_3};
+constexpr double worth_a_word = 0.3; // less sure is no reason to speak of it
 constexpr std::array record_tables{TableKind::visits, TableKind::life, TableKind::pools, TableKind::people};
 
 class Mapper {
@@ -51,6 +52,12 @@ public:
       map.reason = why_none();
       for (std::size_t i = 0; i < columns_.size(); ++i)
         leave_open(map.columns[i], i, "the table is none of ours: " + map.reason);
+      if (const auto nearest = nearest_key()) {
+        Mapping& mapping = map.columns[nearest->column];
+        mapping.confidence = nearest->candidate.score;
+        mapping.reason = "left alone: " + nearest->candidate.reason;
+        map.reason += fmt::format("; \"{}\" is nearest, {}", mapping.heading, nearest->candidate.reason);
+      }
       return map;
     }
     map.kind = best.kind;
@@ -203,6 +210,18 @@ private:
     return missing.empty() ? "too few of its columns are known" : "it has no column of " + missing;
   }
 
+  /// The column whose words say pools, or dates, while its cells speak against it: to be put right on the
+  /// map.
+  [[nodiscard]] std::optional<Taken> nearest_key() const {
+    const AsTable visits = as_table(TableKind::visits, false);
+    for (std::size_t i = 0; i < columns_.size(); ++i)
+      for (const Candidate& candidate : candidates_[i])
+        if ((candidate.field == Field::visit_pool || candidate.field == Field::visit_date) &&
+            !visits.has(candidate.field) && candidate.score > worth_a_word)
+          return Taken{i, candidate};
+    return std::nullopt;
+  }
+
   std::string why_open(const AsTable& table, std::size_t column) const {
     for (const Candidate& candidate : candidates_[column]) {
       if (candidate.score < sure_enough)
@@ -224,7 +243,7 @@ private:
   void leave_open(Mapping& mapping, std::size_t column, const std::string& why) const {
     mapping.confidence = candidates_[column].empty() ? 0 : candidates_[column].front().score;
     mapping.reason = "left alone: " + why;
-    if (!candidates_[column].empty() && mapping.confidence < sure_enough && mapping.confidence > 0.3)
+    if (!candidates_[column].empty() && mapping.confidence < sure_enough && mapping.confidence > worth_a_word)
       mapping.reason += fmt::format("; nearest: {} ({})", spec(candidates_[column].front().field).heading,
                                     candidates_[column].front().reason);
   }

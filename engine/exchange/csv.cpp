@@ -190,9 +190,12 @@ std::optional<double> plain_number(std::string_view text) {
   return value;
 }
 
-/// Codes such as 007 are words: as a number they would lose their zeros.
+/// Codes such as 007 and 3.10 are words: as numbers they would lose their zeros, and 3.10 be the same as 3.1.
+/// What other programs write for whole numbers (7.0) is a number.
 bool is_code(std::string_view text) {
-  return text.size() > 1 && text[0] == '0' && text[1] != '.';
+  if (text.size() > 1 && text[0] == '0' && text[1] != '.')
+    return true;
+  return text.ends_with('0') && text.find('.') < text.find_last_not_of('0');
 }
 
 Cell cell_of(const Field& field) {

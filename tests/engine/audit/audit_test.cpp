@@ -169,6 +169,19 @@ Depth (cm) | Seen on | Pool | Water
   EXPECT_EQ(a.rows.usable, 2u);
 }
 
+TEST(Audit, SaysWhichColumnIsNearestToOneThatIsMissing) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Depth (cm) | Water
+3.1 | 2019-04-01 | 20 | wet
+3.2 | 2019-04-01 | 25 | wet
+3.3 | 2019-04-01 | 31 | wet
+)"));
+  EXPECT_FALSE(a.tables.front().kind);
+  EXPECT_EQ(a.tables.front().reason,
+            "it has no column of pools; \"Pool\" is nearest, by our own heading: Pool; but "
+            "its cells are numbers with decimals");
+}
+
 TEST(Audit, LeavesTheUnitOpenRatherThanGuessing) {
   // 20 to 40 without a unit could be inches or centimetres, and nothing else on the sheet says.
   const Audit a = audited(nullptr, sheet("Old", R"(

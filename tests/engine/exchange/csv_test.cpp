@@ -34,7 +34,7 @@ TEST(Csv, FindsTheDelimiter) {
 }
 
 TEST(Csv, KeepsCodesAndQuotedNumbersAsText) {
-  const auto table = table_from_csv("007,\"12\",0.5,0,1e5,-3,+4, 5\n", "t");
+  const auto table = table_from_csv("007,\"12\",0.5,0,1e5,-3,+4, 5,3.10,7.0\n", "t");
   ASSERT_TRUE(table);
   const Table& t = table.value();
   EXPECT_EQ(t.at(0, 0), Cell::of_text("007"));
@@ -45,6 +45,8 @@ TEST(Csv, KeepsCodesAndQuotedNumbersAsText) {
   EXPECT_EQ(t.at(0, 5), Cell::of_number(-3));
   EXPECT_EQ(t.at(0, 6), Cell::of_text("+4"));
   EXPECT_EQ(t.at(0, 7), Cell::of_text(" 5"));
+  EXPECT_EQ(t.at(0, 8), Cell::of_text("3.10"));
+  EXPECT_EQ(t.at(0, 9), Cell::of_number(7));
 }
 
 // Beside strtod of the C library, to the last bit.
@@ -64,6 +66,7 @@ TEST(Csv, ReadsNumbersAsTheCLibraryDoes) {
       digits += std::to_string(random() % 10);
     if (const std::size_t point = random() % (digits.size() + 1); point > 0)
       digits.insert(point, ".");
+    digits += '1'; // a zero behind the point would make it a code
     numbers.push_back(random() % 4 == 0 ? "-" + digits : digits);
   }
   std::string text;
