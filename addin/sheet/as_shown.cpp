@@ -2,6 +2,7 @@
 
 #include "base/text.hpp"
 #include "quantity/print.hpp"
+#include "quantity/read.hpp"
 #include "quantity/unit.hpp"
 
 #include <com/sun/star/beans/XPropertySet.hpp>
@@ -11,6 +12,7 @@
 #include <com/sun/star/text/XTextRange.hpp>
 #include <com/sun/star/util/NumberFormat.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <string_view>
 
@@ -23,18 +25,42 @@ namespace {
 
 enum class Shows { number, percent, more };
 
-Shows shownBy(const Reference<css::beans::XPropertySet>& format) {
+struct Format {
+  Shows shows = Shows::number;
+  double scale = 1; ///< what the number is divided by before it is shown
+};
+
+/// What a format for numbers divides them by: 1000 for each comma behind its last place for a digit ("0.0,"
+/// shows 12.5 for 12500). Its first part counts, that of numbers above zero.
+double scaleOf(std::string_view code) {
+  std::string places;
+  for (std::size_t at = 0; at < code.size() && code[at] != ';'; ++at)
+    if (code[at] == '\\')
+      ++at;
+    else if (code[at] == '"' || code[at] == '[')
+      at = std::min(code.find(code[at] == '"' ? '"' : ']', at + 1), code.size());
+    else
+      places += code[at];
+  double scale = 1;
+  const std::size_t last = places.find_last_of("0#?");
+  for (std::size_t at = last + 1; last != std::string::npos && at < places.size() && places[at] == ','; ++at)
+    scale *= 1000;
+  return scale;
+}
+
+Format formatOf(const Reference<css::beans::XPropertySet>& format) {
   sal_Int16 type = 0;
   format->getPropertyValue("Type") >>= type;
   if ((type & css::util::NumberFormat::PERCENT) != 0)
-    return Shows::percent;
+    return {Shows::percent};
   if ((type & (css::util::NumberFormat::NUMBER | css::util::NumberFormat::DEFINED)) == 0 ||
       (type & css::util::NumberFormat::DATETIME) != 0)
-    return Shows::number;
+    return {};
   rtl::OUString code;
   format->getPropertyValue("FormatString") >>= code;
-  return code.indexOf('"') >= 0 || code.indexOf('\\') >= 0 || code.startsWith("00") ? Shows::more
-                                                                                    : Shows::number;
+  const double scale = scaleOf(fromOffice(code));
+  const bool more = code.indexOf('"') >= 0 || code.indexOf('\\') >= 0 || code.startsWith("00") || scale > 1;
+  return {more ? Shows::more : Shows::number, scale};
 }
 
 std::string_view trimmed(std::string_view text) {
@@ -42,6 +68,15 @@ std::string_view trimmed(std::string_view text) {
   if (first == std::string_view::npos)
     return {};
   return text.substr(first, text.find_last_not_of(' ') - first + 1);
+}
+
+/// Words behind a number that begin with its unit ("cm deep"). "in" may be no unit: only with words that are
+/// understood.
+bool beginsWithUnit(double number, std::string_view words) {
+  const std::string_view first = words.substr(0, words.find_first_of(" (,;"));
+  if (first == words || !unit_named(first))
+    return false;
+  return first != "in" || read(plain(number) + " " + std::string(words), {.kind = Kind::depth}).has_value();
 }
 
 /// The text for a number that is shown with words around it; empty: it is a number like others.
@@ -53,10 +88,12 @@ std::string withWords(double number, const std::string& shown) {
   const std::size_t last = shown.find_last_of(digits);
   const std::string_view before = trimmed(std::string_view(shown).substr(0, first));
   const std::string_view after = trimmed(std::string_view(shown).substr(last + 1));
-  if (before.empty() || before == "-") {
-    if (!after.empty() && unit_named(after))
-      return plain(number) + " " + std::string(after);
+  if (!after.empty() && (unit_named(after) || beginsWithUnit(number, after))) {
+    const bool bare = before.empty() || before == "-";
+    return (bare ? plain(number) : std::string(before) + " " + plain(number)) + " " + std::string(after);
   }
+  if (!before.empty() && before.find_first_not_of("<>=~") == std::string_view::npos)
+    return std::string(before) + plain(number) + std::string(after);
   const std::string whole = plain(std::abs(number));
   const std::string_view middle = std::string_view(shown).substr(first, last + 1 - first);
   const bool padded = middle.size() > whole.size() && middle.ends_with(whole) &&
@@ -77,8 +114,8 @@ void takeAsShown(Table& table, const Reference<css::table::XCellRange>& range,
     const Reference<css::sheet::XSheetCellRanges> group(groups->getByIndex(i), UNO_QUERY_THROW);
     sal_Int32 key = 0;
     Reference<css::beans::XPropertySet>(group, UNO_QUERY_THROW)->getPropertyValue("NumberFormat") >>= key;
-    const Shows shows = shownBy(formats->getByKey(key));
-    if (shows == Shows::number)
+    const Format format = formatOf(formats->getByKey(key));
+    if (format.shows == Shows::number)
       continue;
     for (const css::table::CellRangeAddress& part : group->getRangeAddresses())
       for (sal_Int32 row = part.StartRow; row <= part.EndRow; ++row)
@@ -86,14 +123,18 @@ void takeAsShown(Table& table, const Reference<css::table::XCellRange>& range,
           Cell& cell = table.at(static_cast<std::size_t>(row), static_cast<std::size_t>(column));
           if (cell.kind() != CellKind::number)
             continue;
-          if (shows == Shows::percent) {
+          if (format.shows == Shows::percent) {
             cell = Cell::of_text(plain(cell.number() * 100) + "%");
             continue;
           }
           const Reference<css::text::XTextRange> shown(range->getCellByPosition(column, row),
                                                        UNO_QUERY_THROW);
-          if (std::string text = withWords(cell.number(), fromOffice(shown->getString())); !text.empty())
+          const std::string words = fromOffice(shown->getString());
+          const double number = cell.number() / format.scale;
+          if (std::string text = withWords(number, words); !text.empty())
             cell = Cell::of_text(std::move(text));
+          else if (format.scale > 1)
+            cell = Cell::of_number(number);
         }
   }
 }

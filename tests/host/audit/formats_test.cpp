@@ -195,6 +195,34 @@ TEST_F(Workbooks, WhatAFormatAddsToANumberIsRead) {
   }
 }
 
+TEST_F(Workbooks, AFormatThatShowsThousandsOrSaysMoreThanAUnitIsReadAsItIsShown) {
+  const Table sheet = testing::sheet("Old", "Pool | Date | Depth | Length (m) | Width | Temp (C)\n"
+                                            "7 | 2019-04-01 | 30.25 | 12500 | 7250 | 8.5\n"
+                                            "12 | 2019-04-16 | 41 | 13000 | 8000 | 9.25");
+  for (const char* ending : endings) {
+    const Document workbook = workbook_of({sheet});
+    const auto format = [&](const char* range, const char* code) {
+      Reference<css::beans::XPropertySet>(workbook.range(range), UNO_QUERY_THROW)
+          ->setPropertyValue("NumberFormat", Any(addin::numberFormat(workbook.model(), code)));
+    };
+    format("Old.C2:C3", "0\" cm deep\"");
+    format("Old.D2:D3", "0.0,");
+    format("Old.E2:E3", "\"ca. \"0.0,\" m\"");
+    format("Old.F2:F3", "\">\"0.0");
+    ASSERT_EQ(workbook.read("Old.C2").text, "30 cm deep");
+    ASSERT_EQ(workbook.read("Old.D2").text, "12.5");
+    ASSERT_EQ(workbook.read("Old.E2").text, "ca. 7.3 m");
+    ASSERT_EQ(workbook.read("Old.F3").text, ">9.3");
+    store(workbook, file(std::string("old") + ending));
+    const json audit = audited(file(std::string("old") + ending), {"--out", file("out").string()});
+    EXPECT_EQ(audit["headings"][2]["unit"], "cm") << ending;
+    const std::string tidy = test::text_of(file("out") / "old-tidy-visits.csv");
+    EXPECT_THAT(tidy, HasSubstr("30.25 cm deep,12.5 m,ca. 7.25 m")) << ending;
+    EXPECT_THAT(tidy, HasSubstr("41 cm deep,13 m,ca. 8 m")) << ending;
+    EXPECT_THAT(tidy, HasSubstr(">9.25")) << ending;
+  }
+}
+
 TEST_F(Workbooks, OnlyTheSheetsOfTheAuditArePrinted) {
   std::vector<Table> sheets = small_old_sheet();
   sheets.push_back(testing::sheet("Letters", "Dear Rowan, we walked up to the pool and had a picnic"));
