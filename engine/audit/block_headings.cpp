@@ -1,6 +1,7 @@
 #include "audit/block_headings.hpp"
 
 #include "audit/heading_unit.hpp"
+#include "audit/place_temperatures.hpp"
 #include "quantity/read.hpp"
 #include "season/locate.hpp"
 
@@ -50,7 +51,8 @@ std::optional<std::vector<BlockHeading>> combined(HeadingScan& scan, const std::
     const double together = scan.guess(heading.text).best();
     const double below = lower[i].empty() ? 0 : scan.guess(lower[i]).best();
     gained = gained || (together >= known_heading && together > below + 0.02);
-    if (together < below) // the words above reach no further
+    // The words above reach no further; a place below a temperature may look like a word of its own.
+    if (together < below && !place_of_temperature(groups[i], lower[i]))
       heading.text = heading.alone;
     headings.push_back(std::move(heading));
   }

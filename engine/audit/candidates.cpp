@@ -1,6 +1,7 @@
 #include "audit/candidates.hpp"
 
 #include "audit/column_units.hpp"
+#include "audit/letter_numbers.hpp"
 #include "audit/vocabulary.hpp"
 
 #include <fmt/format.h>
@@ -76,11 +77,26 @@ std::size_t tenths(double share, std::size_t all) {
   return static_cast<std::size_t>(std::lround(share * static_cast<double>(all)));
 }
 
+/// Whether the words name one of the readings of the temperature.
+bool names_a_reading(const HeadingGuess& guess) {
+  if (guess.best() < known_heading)
+    return false;
+  const Field field = guess.matches.front().field;
+  return field == Field::visit_temperature_1 || field == Field::visit_temperature_2 ||
+         field == Field::visit_temperature_3;
+}
+
 } // namespace
 
 Column::Column(const Block& block, std::size_t at) : Column(block.headings[at].text, look_at(block, at)) {
   at_ = at;
   const BlockHeading& heading = block.headings[at];
+  if (const auto numbered = numbered_by_letter(block.headings, at))
+    if (HeadingGuess guess = guess_heading(*numbered); names_a_reading(guess)) {
+      guess_ = std::move(guess);
+      said_ = guess_.unit != Unit::none ? guess_.unit : heading.unit;
+      return;
+    }
   // The lower of two rows alone: only where it is more than a number or a unit under a group.
   if (heading.alone != heading.text)
     if (const HeadingGuess alone = guess_heading(heading.alone); says_something(alone))

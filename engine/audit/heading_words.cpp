@@ -169,7 +169,10 @@ std::vector<std::string> words_of(std::string_view text) {
   for (std::size_t i = 0; i < text.size(); ++i) {
     const auto c = static_cast<unsigned char>(text[i]);
     const auto before = static_cast<unsigned char>(i > 0 ? text[i - 1] : ' ');
-    if (c == '#') {
+    if (c == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) == 0xA0) {
+      close(); // a blank that does not break the line
+      ++i;
+    } else if (c == '#') {
       close();
       words.emplace_back("no");
     } else if (c == '%') {

@@ -15,23 +15,34 @@ constexpr std::array<std::string_view, 24> places{"left",  "right", "mid",   "mi
                                                   "e",     "w",     "edge",  "edges",  "shore",  "bank",
                                                   "near",  "far",   "inner", "outer",  "deep",   "shallow"};
 
+bool names_temperature(const std::string& words) {
+  const HeadingGuess guess = guess_heading(words);
+  return guess.best() >= known_heading && guess.matches.front().field == Field::visit_temperature_mean;
+}
+
+bool is_place(std::string_view word) {
+  return std::find(places.begin(), places.end(), word) != places.end();
+}
+
 /// What a heading says beside one place; nothing where it names none or several, or no temperature.
 std::string beside_place(const Column& column) {
   std::string rest;
   std::size_t named = 0;
   for (const std::string& word : words_of(column.heading())) {
-    if (std::find(places.begin(), places.end(), word) != places.end())
+    if (is_place(word))
       ++named;
     else
       rest += (rest.empty() ? "" : " ") + word;
   }
-  const HeadingGuess guess = guess_heading(rest);
-  const bool temperature =
-      guess.best() >= known_heading && guess.matches.front().field == Field::visit_temperature_mean;
-  return named == 1 && temperature && !column.says_mean() ? rest : std::string();
+  return named == 1 && names_temperature(rest) && !column.says_mean() ? rest : std::string();
 }
 
 } // namespace
+
+bool place_of_temperature(const std::string& group, const std::string& line) {
+  const auto words = words_of(line);
+  return words.size() == 1 && is_place(words.front()) && names_temperature(group);
+}
 
 std::vector<std::size_t> temperatures_by_place(const std::vector<Column>& columns) {
   constexpr double most = 0.5; // of the cells

@@ -207,6 +207,8 @@ void RowReader::cell(TidyTable& to, std::size_t row, std::size_t column, const C
   Cell& tidy = to.at(row, column);
   if (from.empty() || !holds_something(from))
     return;
+  if (field.field == Field::visit_temperature_mean && to_text(from) == "#DIV/0!")
+    return; // the mean of no readings: nothing was noted
   if (field.type != FieldType::quantity) {
     if (from.kind() == CellKind::error)
       unread(to, row, at, from, "an error stands in the cell", "an error stands in the cell");

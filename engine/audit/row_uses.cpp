@@ -14,16 +14,17 @@ constexpr std::array<std::string_view, 19> sum_words{
     "avg", "min",  "max",   "minimum", "maximum",  "median",    "stdev", "sd",    "count"};
 
 bool says_sum(std::string_view text) {
-  constexpr std::string_view beginnings = "sStTgGmMaAcC";
+  constexpr std::string_view beginnings = "sStTgGmMaAcCnN";
   if (text.empty() || beginnings.find(text.front()) == std::string_view::npos)
     return false;
   const auto words = words_of(text);
   const auto sums = [](const std::string& word) {
     return std::find(sum_words.begin(), sum_words.end(), word) != sum_words.end();
   };
-  // "Grand total", but not the pool "Grand Meadow".
+  // "n visits", but not the pool "N Meadow"; "Grand total", but not the pool "Grand Meadow".
   return !words.empty() && words.size() <= 5 &&
-         (sums(words.front()) || (words.size() > 1 && words.front() == "grand" && sums(words[1])));
+         (sums(words.front()) || words == std::vector<std::string>{"n", "visits"} ||
+          (words.size() > 1 && words.front() == "grand" && sums(words[1])));
 }
 
 } // namespace
