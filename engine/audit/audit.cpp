@@ -166,6 +166,8 @@ Audit audit(std::string file, std::vector<Table> sheets, const AuditOptions& opt
   audit.unread = std::move(tidy.unread);
   audit.unread_count = tidy.unread_count;
   audit.remarks = std::move(tidy.remarks);
+  for (std::string& supposed : supposed_units(tables))
+    audit.remarks.push_back(std::move(supposed));
   audit.tidy = std::move(tidy.tables);
   // The source's cells are needed no more; a full sheet would not fit beside its season.
   tables.clear();

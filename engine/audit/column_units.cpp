@@ -73,7 +73,8 @@ ColumnUnit by_system(Kind kind, const AsKind& as, UnitSystem system) {
     return {};
   return {unit, 0.75,
           fmt::format("{} fit {}, and the table's other units are {}", between(as), symbol(unit),
-                      metric ? "metric" : "US customary")};
+                      metric ? "metric" : "US customary"),
+          true};
 }
 
 } // namespace

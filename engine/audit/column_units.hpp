@@ -14,6 +14,7 @@ struct ColumnUnit {
   Unit unit = Unit::none; ///< none: cannot be told
   double confidence = 0;
   std::string reason;
+  bool supposed = false; ///< by the table's other units alone: a person should know
 };
 
 /// What tells the unit of a column where neither its words nor its cells do.

@@ -29,6 +29,7 @@ struct Mapping {
   std::optional<CountColumn> count; ///< counts of one animal instead of a field
   Unit unit = Unit::none;           ///< of bare numbers
   bool unit_open = false;           ///< the field needs a unit and none can be told
+  bool unit_supposed = false;       ///< the unit is that of the table's other units; no one wrote it
   double confidence = 0;
   std::string reason;
   [[nodiscard]] bool open() const { return !field && part == Part::none && !count; }

@@ -44,6 +44,7 @@ void settle_unit(Mapping& mapping, const Column& column, const UnitHints& hints)
   const AsKind& as = column.as(kind);
   if (const ColumnUnit told = unit_told(kind, column.said_unit(), as, hints); told.unit != Unit::none) {
     mapping.unit = told.unit;
+    mapping.unit_supposed = told.supposed;
     mapping.reason += fmt::format("; {}", told.reason);
     mapping.confidence = std::min(mapping.confidence, told.confidence);
   } else {

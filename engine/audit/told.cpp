@@ -59,6 +59,27 @@ std::vector<AuditedColumn> columns_told(const Mapped& mapped) {
   return told;
 }
 
+/// What is supposed of a table's units, in a sentence without the sheet.
+std::string supposed_in(const BlockMap& map) {
+  std::vector<std::string> units;
+  bool metric = false;
+  for (const Mapping& mapping : map.columns)
+    if (mapping.unit_supposed) {
+      units.push_back(fmt::format("\"{}\" ({}{})", mapping.heading, units.empty() ? "read as " : "",
+                                  symbol(mapping.unit)));
+      metric = system_of(mapping.unit) == UnitSystem::metric;
+    }
+  if (units.empty())
+    return {};
+  std::string all = units.front();
+  for (std::size_t i = 1; i < units.size(); ++i)
+    all += (i + 1 < units.size() ? ", " : " and ") + units[i];
+  return fmt::format(
+      "no unit is written for {}; the table's other units are {}. Where it was another, correct Unit "
+      "under Headings.",
+      all, metric ? "metric" : "US customary");
+}
+
 } // namespace
 
 AuditedTable told(const Mapped& mapped) {
@@ -86,6 +107,27 @@ AuditedTable told(const Mapped& mapped) {
     table.passed.push_back({turned ? place.column + 1 : place.row, passed.use, passed.text});
   }
   return table;
+}
+
+std::vector<std::string> supposed_units(const std::vector<Mapped>& tables) {
+  std::vector<std::pair<std::string, std::vector<std::string>>> said; // what, and on which sheets
+  for (const Mapped& table : tables) {
+    std::string what = supposed_in(table.map);
+    if (what.empty())
+      continue;
+    auto same = std::find_if(said.begin(), said.end(), [&](const auto& each) { return each.first == what; });
+    if (same == said.end())
+      same = said.insert(said.end(), {std::move(what), {}});
+    if (const std::string& sheet = table.block.grid.table().sheet();
+        same->second.empty() || same->second.back() != sheet)
+      same->second.push_back(sheet);
+  }
+  std::vector<std::string> sentences;
+  for (const auto& [what, sheets] : said)
+    sentences.push_back(fmt::format("{}{}: {}", sheets.front(),
+                                    sheets.size() > 1 ? fmt::format(" and {} more", sheets.size() - 1) : "",
+                                    what));
+  return sentences;
 }
 
 } // namespace wetspell

@@ -127,6 +127,8 @@ std::string audit_text(const Audit& audit) {
   std::string out;
   for (const std::string& line : verdict_lines(audit))
     out += line + "\n";
+  for (const std::string& remark : audit.remarks)
+    out += remark + "\n";
   for (std::size_t index = 0; index < audit.tables.size(); ++index)
     out += text_of_table(audit, index);
   if (!audit.findings.empty())
@@ -150,8 +152,6 @@ std::string audit_text(const Audit& audit) {
     out += "\nRules that could not run, by the columns they lack\n";
   for (const auto& [columns, rules] : lacking)
     out += fmt::format("  {}: {}\n", columns, rules);
-  for (const std::string& remark : audit.remarks)
-    out += fmt::format("  {}\n", remark);
   return out;
 }
 

@@ -12,8 +12,10 @@ namespace {
 
 using testing::audited;
 using testing::column;
+using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using testing::sheet;
+using ::testing::StartsWith;
 
 /// "temperature °F, depth cm": every kind that the lines give a unit.
 std::string said(const std::vector<std::string>& titles) {
@@ -82,6 +84,11 @@ TEST(TitleUnits, GoBeforeWhatTheNumbersSuggest) {
   // Degrees Fahrenheit make the table's other units customary; its depths would be inches.
   const Audit bare = audited(nullptr, sheet("Old", bare_readings));
   EXPECT_EQ(column(bare, "Depth").unit, Unit::inch);
+  EXPECT_THAT(
+      bare.remarks,
+      ElementsAre(
+          "Old: no unit is written for \"Depth\" (read as in), \"Length\" (ft) and \"Width\" (ft); the "
+          "table's other units are US customary. Where it was another, correct Unit under Headings."));
   const Audit a = audited(nullptr, sheet("Old", std::string("Depths in cm\n") + bare_readings));
   EXPECT_EQ(column(a, "Temp 1").unit, Unit::fahrenheit);
   EXPECT_EQ(column(a, "Depth").unit, Unit::centimetre);
@@ -100,6 +107,12 @@ B03 | 2019-04-03 | wet | 6 | 124 | 18 | 11
   EXPECT_EQ(column(a, "Depth").unit, Unit::centimetre);
   EXPECT_EQ(column(a, "Length (ft)").unit, Unit::foot);
   EXPECT_EQ(column(a, "Width").unit, Unit::metre);
+}
+
+TEST(UnitsOfOtherColumns, AreToldOnceForAllSheets) {
+  const Audit a = audited(nullptr, sheet("East", bare_readings), sheet("West", bare_readings));
+  ASSERT_EQ(a.remarks.size(), 1u);
+  EXPECT_THAT(a.remarks.front(), StartsWith("East and 1 more: no unit is written for"));
 }
 
 constexpr const char* a_row_a_reading = R"(
