@@ -1,5 +1,7 @@
 #include "audit/audit_tables.hpp"
 
+#include "quantity/with_unit.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -45,9 +47,7 @@ private:
 
 Cell tidy_cell(const Cell& cell, const FieldSpec& field, Unit unit, const Settings& settings) {
   const bool measure = field.type == FieldType::quantity && unit != Unit::none;
-  if (cell.kind() != CellKind::number || !measure || unit == settings.unit_of(field.kind))
-    return cell;
-  return Cell::of_text(fmt::format("{} {}", cell.number(), symbol(unit)));
+  return !measure || unit == settings.unit_of(field.kind) ? cell : with_unit(cell, field.kind, unit);
 }
 
 } // namespace

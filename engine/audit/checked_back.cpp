@@ -88,7 +88,7 @@ std::string CheckedBack::rows_in_source(const std::string& words, const TidyTabl
 
 void CheckedBack::take_findings(CheckReport report) {
   using Told = std::tuple<const RuleSpec*, std::string, std::size_t, std::size_t, std::string>;
-  std::map<Told, std::size_t> told; // what is said of a day or a pool at the side of many cells is said once
+  std::map<Told, std::size_t> told; // a day or a pool at the side of many readings is told once
   for (Finding& finding : report.findings) {
     const auto tidy = std::find_if(audit_.tidy.begin(), audit_.tidy.end(),
                                    [&](const TidyTable& each) { return each.kind() == finding.table; });
@@ -103,7 +103,9 @@ void CheckedBack::take_findings(CheckReport report) {
       change.place = back(change.place);
     finding.message = rows_in_source(finding.message, *tidy, table);
     finding.advice = rows_in_source(finding.advice, *tidy, table);
-    if (audit_.tables[table].layout == Layout::cell_a_visit) {
+    const bool counts_beside =
+        finding.table == TableKind::life && audit_.tables[table].kind == TableKind::visits;
+    if (counts_beside || audit_.tables[table].layout == Layout::cell_a_visit) {
       const Place& at = finding.place;
       const auto [first, fresh] = told.try_emplace(
           Told{finding.rule, at.sheet, at.row, at.column, finding.message}, audit_.findings.size());

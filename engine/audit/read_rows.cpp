@@ -253,7 +253,7 @@ void read_counts(const std::vector<Mapped>& tables, std::uint32_t index, TidyTab
         continue;
       const Spot at{index, static_cast<std::uint32_t>(row), static_cast<std::uint32_t>(mapping.column)};
       const std::size_t tidy_row = to.add_row(index, at.row);
-      reader.keys(to, tidy_row, keys.at(at.row), at, Field::life_pool, Field::life_date);
+      reader.keys(to, tidy_row, keys.at(at.row), at, Field::life_pool, Field::life_date, true);
       if (person != nullptr)
         to.at(tidy_row, column(Field::life_person)) = table.block.grid.at(row, person->column);
       to.at(tidy_row, column(Field::life_species)) = Cell::of_text(mapping.count->species);

@@ -4,6 +4,7 @@
 #include "quantity/answer.hpp"
 #include "quantity/calendar.hpp"
 #include "quantity/reason.hpp"
+#include "quantity/with_unit.hpp"
 #include "season/locate.hpp"
 #include "season/words.hpp"
 
@@ -16,8 +17,8 @@ namespace wetspell {
 namespace {
 
 bool ditto(const Cell& cell) {
-  constexpr std::array<std::string_view, 8> marks{"\"",    "''",  "\u3003", "\u2033",
-                                                  "ditto", "do.", "same",   "\u201d"};
+  constexpr std::array<std::string_view, 11> marks{"\"", "''",   "\u3003", "\u2033", "ditto", "do.",
+                                                   "do", "same", "\u201d", ",,",     "\u201e"};
   return cell.kind() == CellKind::text && std::find(marks.begin(), marks.end(), cell.text()) != marks.end();
 }
 
@@ -163,7 +164,8 @@ void RowReader::unread(TidyTable& to, std::size_t row, Spot at, const Cell& cell
                           std::move(sort), rows});
 }
 
-void RowReader::keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Field pool, Field date) {
+void RowReader::keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Field pool, Field date,
+                     bool told) {
   if (const std::int32_t column = to.column(pool); column >= 0)
     to.at(row, static_cast<std::size_t>(column)) = key.pool;
   const std::int32_t column = to.column(date);
@@ -178,7 +180,9 @@ void RowReader::keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Fi
   }
   tidy = typed;
   at.column = key.date_column.value_or(at.column);
-  if (!typed.empty())
+  if (!typed.empty() && told && to.states[row] == RowState::usable)
+    to.states[row] = RowState::after_answers;
+  if (!typed.empty() && !told)
     unread(to, row, at, typed, read.reason, fmt::format("{}: {}", spec(date).heading, read.reason));
   if (!read.askable)
     to.states[row] = RowState::unusable;
@@ -225,16 +229,20 @@ void RowReader::cell(TidyTable& to, std::size_t row, std::size_t column, const C
       tidy = from;
       return;
     }
-    const bool bare = measure && !q.unit_typed && q.typed() && q.status != Status::missing;
+    // "3/4" of a pool is a fraction of one in whatever unit its column is.
+    const Unit assumed = unit == Unit::none ? usual_unit(field.kind) : unit;
+    const bool bare =
+        measure && !q.unit_typed && q.unit == assumed && q.typed() && q.status != Status::missing;
     const bool lacks_unit = bare && !unit_open && unit != to.unit(column);
     // A number typed as text is a number; what carries its own unit, or a doubt, stays as it is.
     if (!bare || (q.status != Status::value && !unit_open)) {
-      tidy = lacks_unit ? Cell::of_text(fmt::format("{} {}", to_text(from), symbol(unit))) : from;
+      tidy = lacks_unit ? with_unit(from, field.kind, unit) : from;
       return;
     }
-    number = q.written;
+    number = q.status == Status::value ? q.written : Quantity::no_value;
   }
-  if (measure && unit_open) {
+  const bool nought = number == 0 && field.kind != Kind::temperature; // is the same in all units
+  if (measure && unit_open && !nought) {
     unread(to, row, at, from, "the unit of the number cannot be told",
            fmt::format("{}: the unit cannot be told", field.heading));
     return;

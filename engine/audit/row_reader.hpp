@@ -48,7 +48,9 @@ public:
   RowReader(const std::vector<Mapped>& tables, Tidy& tidy) : tables_(tables), tidy_(tidy) {}
 
   /// Writes pool and date into the row; without either, or with a date that nobody can read, it is unusable.
-  void keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Field pool, Field date);
+  /// `told`: that the date cannot be read was said already, of the visit beside whose readings it stands.
+  void keys(TidyTable& to, std::size_t row, const Key& key, Spot at, Field pool, Field date,
+            bool told = false);
   /// Reads one cell into a field. `unit`: of a bare number; none with `unit_open`: a bare number cannot be
   /// used.
   void cell(TidyTable& to, std::size_t row, std::size_t column, const Cell& from, Spot at, Unit unit,

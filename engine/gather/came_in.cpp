@@ -5,6 +5,7 @@
 #include "gather/questions.hpp"
 #include "gather/row_words.hpp"
 #include "quantity/read.hpp"
+#include "quantity/with_unit.hpp"
 #include "season/locate.hpp"
 
 #include <fmt/format.h>
@@ -17,12 +18,10 @@ namespace wetspell {
 
 namespace {
 
-/// A bare number means the season's unit once it stands there: one in another unit takes its own along.
+/// A bare reading means the season's unit once it stands there: one in another unit takes its own along.
 Cell in_season(const Cell& cell, const FieldSpec& field, Unit unit, const Season& season) {
   const bool measure = field.type == FieldType::quantity && usual_unit(field.kind) != Unit::none;
-  if (cell.kind() != CellKind::number || !measure || unit == Unit::none || unit == season.unit(field.field))
-    return cell;
-  return Cell::of_text(fmt::format("{} {}", cell.number(), symbol(unit)));
+  return !measure || unit == season.unit(field.field) ? cell : with_unit(cell, field.kind, unit);
 }
 
 std::string where(const Audit& audit, const TidyTable& tidy, std::size_t row) {

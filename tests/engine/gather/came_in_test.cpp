@@ -49,10 +49,14 @@ TEST(CameIn, ANoteInTheOnlyCellOfAColumnIsKept) {
 }
 
 TEST(CameIn, NumbersInAnotherUnitTakeItAlong) {
-  const auto came = came_in(
-      "a.ods", {sheet("Visits", {{"Pool", "Date", "Depth (cm)"}, {"B01", "2026-05-01", "28"}})}, season());
-  ASSERT_THAT(came.visits, SizeIs(1));
+  const auto came = came_in("a.ods",
+                            {sheet("Visits", {{"Pool", "Date", "Depth (cm)"},
+                                              {"B01", "2026-05-01", "28"},
+                                              {"B02", "2026-05-01", "about 28"}})},
+                            season());
+  ASSERT_THAT(came.visits, SizeIs(2));
   EXPECT_EQ(at(came.visits[0], Field::visit_depth), "28 cm") << "the season's depths are in inches";
+  EXPECT_EQ(at(came.visits[1], Field::visit_depth), "about 28 cm");
 }
 
 TEST(CameIn, WhatHasNoPlaceIsTold) {
