@@ -32,18 +32,13 @@ std::optional<Reach> reach(Kind kind) {
   }
 }
 
-std::string between(const AsKind& as) {
-  return fmt::format("{} {} between {} and {}", as.bare.size(), as.bare.size() == 1 ? "number" : "numbers",
-                     in_words(as.lowest()), in_words(as.highest()));
-}
-
 ColumnUnit temperature(const AsKind& as) {
   constexpr double ice_in_fahrenheit = 30;
   constexpr double hot_in_celsius = 35;
   if (as.bare.size() >= 3 && as.high() < ice_in_fahrenheit && as.low() > -5)
-    return {Unit::celsius, 0.9, between(as) + " are °C: in °F all of it would be ice"};
+    return {Unit::celsius, 0.9, numbers_in_words(as) + " are °C: in °F all of it would be ice"};
   if (as.bare.size() >= 3 && as.low() > hot_in_celsius - 2 && as.high() > hot_in_celsius && as.high() < 110)
-    return {Unit::fahrenheit, 0.9, between(as) + " are °F: in °C no pool is that warm"};
+    return {Unit::fahrenheit, 0.9, numbers_in_words(as) + " are °F: in °C no pool is that warm"};
   return {};
 }
 
@@ -72,12 +67,19 @@ ColumnUnit by_system(Kind kind, const AsKind& as, UnitSystem system) {
   if (unit == Unit::none || as.bare.empty() || !possible(kind, unit, as))
     return {};
   return {unit, 0.75,
-          fmt::format("{} fit {}, and the table's other units are {}", between(as), symbol(unit),
+          fmt::format("{} {} {}, and the table's other units are {}", numbers_in_words(as),
+                      as.bare.size() == 1 ? "fits" : "fit", symbol(unit),
                       metric ? "metric" : "US customary"),
           true};
 }
 
 } // namespace
+
+std::string numbers_in_words(const AsKind& as) {
+  return as.bare.size() == 1 ? fmt::format("the number {}", in_words(as.lowest()))
+                             : fmt::format("{} numbers between {} and {}", as.bare.size(),
+                                           in_words(as.lowest()), in_words(as.highest()));
+}
 
 std::optional<UnitSystem> system_of(Unit unit) {
   switch (unit) {
@@ -116,11 +118,13 @@ ColumnUnit unit_by_numbers(Kind kind, const AsKind& as, std::optional<UnitSystem
     if (ColumnUnit told = temperature(as); told.unit != Unit::none)
       return told;
   if (kind == Kind::depth && as.bare.size() >= 3 && as.high() > 80 && as.high() <= 300)
-    return {Unit::centimetre, 0.85, between(as) + " are cm: in inches the pool would be deeper than 2 m"};
+    return {Unit::centimetre, 0.85,
+            numbers_in_words(as) + " are cm: in inches the pool would be deeper than 2 m"};
   if (kind == Kind::percent && !as.bare.empty()) {
+    const std::string_view are = as.bare.size() == 1 ? "is" : "are";
     if (as.highest() <= 1 && as.share_with_decimals() > 0.3)
-      return {Unit::one, 0.85, between(as) + " are fractions of one"};
-    return {Unit::percent, 0.9, between(as) + " are per cent"};
+      return {Unit::one, 0.85, fmt::format("{} {} fractions of one", numbers_in_words(as), are)};
+    return {Unit::percent, 0.9, fmt::format("{} {} per cent", numbers_in_words(as), are)};
   }
   if (system)
     return by_system(kind, as, *system);
@@ -133,14 +137,14 @@ ColumnUnit unit_told(Kind kind, Unit said, const AsKind& as, const UnitHints& hi
   };
   if (said != Unit::none && fits(said, kind))
     return sure(said, "as the heading says");
-  if (as.with_unit > 0 && as.with_unit * 2 >= as.readable && fits(as.typed, kind))
-    return sure(as.typed, fmt::format("as {} of {} {}", as.with_unit, as.readable,
+  if (as.most_say() && fits(as.typed, kind))
+    return sure(as.typed, fmt::format("as {} of {} {}", as.with_typed, as.readable,
                                       as.readable == 1 ? "cell says" : "cells say"));
   if (const Unit above = hints.titles.of(kind); above != Unit::none && possible(kind, above, as))
     return sure(above, "as the lines above the table say");
   if (hints.settings != nullptr)
     return sure(hints.settings->unit_of(kind), "as the workbook's settings say");
-  return unit_by_numbers(kind, as, hints.table_system);
+  return as.say_different() ? ColumnUnit{} : unit_by_numbers(kind, as, hints.table_system);
 }
 
 } // namespace wetspell

@@ -30,6 +30,9 @@ ColumnUnit unit_told(Kind kind, Unit said, const AsKind& as, const UnitHints& hi
 /// The unit told by the numbers alone. `system`: that of the table's other columns, where they say one.
 ColumnUnit unit_by_numbers(Kind kind, const AsKind& as, std::optional<UnitSystem> system);
 
+/// "30 numbers between 4 and 27".
+std::string numbers_in_words(const AsKind& as);
+
 /// The system a unit belongs to; nothing for per cent, paces and the like.
 std::optional<UnitSystem> system_of(Unit unit);
 

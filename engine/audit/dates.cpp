@@ -17,6 +17,7 @@ namespace {
 constexpr double days_to_1904 = 1462;  // 1904-01-01 in days since 1899-12-30
 constexpr double first_serial = 18264; // 1950-01-01; numbers below may be anything
 constexpr double last_serial = 73051;  // 2100-01-01
+constexpr int leap_year = 2000;
 
 bool digit(char c) {
   return c >= '0' && c <= '9';
@@ -125,6 +126,9 @@ ReadDate date_from(const Cell& cell, const DateSense& sense) {
 bool could_be_date(const Cell& cell) {
   if (cell.kind() != CellKind::text)
     return false;
+  if (const auto two = two_numbers(cell.text());
+      two && !serial(leap_year, two->first, two->second) && !serial(leap_year, two->second, two->first))
+    return false; // "45-48" is no day of any year
   const Quantity q = read(cell.text(), {.kind = Kind::date});
   return q.reason == Reason::day_or_month || q.reason == Reason::two_digit_year ||
          (q.reason == Reason::year_missing && cell.text().find_first_of("/-. ") != std::string::npos);

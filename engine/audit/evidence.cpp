@@ -28,6 +28,12 @@ bool readable_date(const Cell& cell) {
   return date_from(cell, {}).readable || could_be_date(cell);
 }
 
+/// Without a heading that says so: "4-6" and "3/4" may be anything.
+bool plain_date(const Cell& cell) {
+  const auto two = cell.kind() == CellKind::text ? two_numbers(cell.text()) : std::nullopt;
+  return readable_date(cell) && !(two && two->year < 0);
+}
+
 ChoiceIndex species_words() {
   ChoiceIndex index;
   std::int16_t at = 0;
@@ -77,13 +83,16 @@ AsKind as_kind(const Evidence& evidence, Kind kind) {
     if (q.unit_typed) {
       ++as.with_unit;
       ++units[static_cast<std::size_t>(q.unit)];
-    } else if (q.has_value()) {
+    } else if (q.has_value() && q.unit == usual_unit(kind)) { // "3/4" of a pool says itself what it is of
       as.bare.push_back(q.written);
     }
   }
   std::sort(as.bare.begin(), as.bare.end());
-  if (as.with_unit > 0)
-    as.typed = static_cast<Unit>(std::max_element(units.begin(), units.end()) - units.begin());
+  if (as.with_unit > 0) {
+    const auto most = std::max_element(units.begin(), units.end());
+    as.typed = static_cast<Unit>(most - units.begin());
+    as.with_typed = *most;
+  }
   return as;
 }
 
@@ -112,7 +121,7 @@ double share_of_numbers(const Evidence& evidence) {
 
 double share_of_dates(const Evidence& evidence) {
   return share(evidence,
-               [](const Cell& cell) { return cell.kind() != CellKind::number && readable_date(cell); });
+               [](const Cell& cell) { return cell.kind() != CellKind::number && plain_date(cell); });
 }
 
 } // namespace wetspell

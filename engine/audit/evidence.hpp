@@ -24,6 +24,15 @@ struct AsKind {
   std::vector<double> bare; ///< numbers without a unit, as typed, from the smallest to the largest
   Unit typed = Unit::none;  ///< the unit most often typed in the cells
   std::size_t with_unit = 0;
+  std::size_t with_typed = 0; ///< cells that say `typed`
+  /// Whether most cells say one unit: half of all, and more than say others.
+  [[nodiscard]] bool most_say() const {
+    return with_typed > 0 && with_typed * 2 >= readable && with_typed * 2 > with_unit;
+  }
+  /// Whether units are the rule, but not one of them.
+  [[nodiscard]] bool say_different() const {
+    return with_unit * 2 >= readable && with_unit > 0 && !most_say();
+  }
   [[nodiscard]] double share() const {
     return filled == 0 ? 0 : static_cast<double>(readable) / static_cast<double>(filled);
   }

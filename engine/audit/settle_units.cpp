@@ -20,7 +20,7 @@ std::optional<UnitSystem> system_of_table(const BlockMap& map, const std::vector
     const Kind kind = spec(*mapping.field).kind;
     const AsKind& as = columns[mapping.column].as(kind);
     Unit unit = mapping.unit != Unit::none ? mapping.unit : columns[mapping.column].said_unit();
-    if (unit == Unit::none && as.with_unit * 2 >= as.readable)
+    if (unit == Unit::none && as.most_say())
       unit = as.typed;
     if (unit == Unit::none)
       unit = titles.of(kind);
@@ -50,8 +50,8 @@ void settle_unit(Mapping& mapping, const Column& column, const UnitHints& hints)
   } else {
     mapping.unit_open = true; // also where no number was seen: the sample is not all
     if (!as.bare.empty())
-      mapping.reason += fmt::format("; the unit cannot be told from {} numbers between {:.6g} and {:.6g}",
-                                    as.bare.size(), as.lowest(), as.highest());
+      mapping.reason += fmt::format("; the unit of {} cannot be told{}", numbers_in_words(as),
+                                    as.say_different() ? ": the other cells say different ones" : "");
   }
 }
 
