@@ -123,7 +123,8 @@ Outcome count_outside_season(const SeasonView& view, const LifeCount& life, Doub
 }
 
 Outcome count_without_visit(const SeasonView& view, const LifeCount& life, Doubts& doubts) {
-  if (!life.pool.known() || !life.date.has_value())
+  // A sheet of counts alone says nothing of visits.
+  if (!life.pool.known() || !life.date.has_value() || view.season.visits.empty())
     return Outcome::undecided;
   const auto& visits = view.pool_visits[static_cast<std::size_t>(life.pool.index)];
   const double day = std::floor(life.date.si);

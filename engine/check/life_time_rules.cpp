@@ -166,15 +166,16 @@ Outcome count_steady(const SeasonView& view, const LifeCount& before, const Life
   if (large - small <= chance_apart || large <= most * small || beginning || hatched) {
     return Outcome::holds;
   }
-  doubts.push_back(
-      {now.by_first.has_value() ? Field::life_by_first : Field::life_by_second,
-       fmt::format("{}: {} on {}, {} {} before, {} the {} times that would be usual.",
-                   animal_words(view.season, now), plain(*here, 2), print_date(now.date.si), plain(*then, 2),
-                   say_days(days), grows ? "more than" : "less than one part in", plain(most, 2)),
-       {},
-       {},
-       {Field::life_pool, Field::life_species, Field::life_by_second},
-       static_cast<std::uint32_t>(&before - view.season.life.data())});
+  doubts.push_back({now.by_first.has_value() ? Field::life_by_first : Field::life_by_second,
+                    fmt::format("{}: {} on {}, but {} on {}, {} before; {} is doubtful.",
+                                animal_words(view.season, now), plain(*here, 2), print_date(now.date.si),
+                                plain(*then, 2), print_date(before.date.si), say_days(days),
+                                grows ? fmt::format("more than {} times as many", plain(most, 2))
+                                      : fmt::format("less than one part in {}", plain(most, 2))),
+                    {},
+                    {},
+                    {Field::life_pool, Field::life_species, Field::life_by_second},
+                    static_cast<std::uint32_t>(&before - view.season.life.data())});
   return Outcome::fails;
 }
 

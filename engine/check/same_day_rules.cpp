@@ -172,7 +172,7 @@ Outcome visit_gap(const SeasonView& view, const Visit& before, const Visit& now,
 }
 
 Outcome pool_never_visited(const SeasonView& view, const Pool& pool, Doubts& doubts) {
-  if (pool.code.empty())
+  if (pool.code.empty() || view.season.visits.empty()) // a list of pools alone says nothing of visits
     return Outcome::undecided;
   if (!view.pool_visits[static_cast<std::size_t>(&pool - view.season.pools.data())].empty())
     return Outcome::holds;
