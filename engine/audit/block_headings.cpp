@@ -35,6 +35,12 @@ std::string joined(const std::string& group, const std::string& line) {
   return line.empty() ? group : group + ": " + line;
 }
 
+/// How surely a heading names a field or an animal.
+double sureness(const HeadingGuess& guess) {
+  constexpr double of_animal = 0.85;
+  return guess.count ? std::max(of_animal, guess.best()) : guess.best();
+}
+
 /// Two rows of headings as one, when together they say more than apart.
 std::optional<std::vector<BlockHeading>> combined(HeadingScan& scan, const std::vector<std::string>& upper,
                                                   const std::vector<std::string>& lower) {
@@ -48,8 +54,8 @@ std::optional<std::vector<BlockHeading>> combined(HeadingScan& scan, const std::
   bool gained = false;
   for (std::size_t i = 0; i < upper.size(); ++i) {
     BlockHeading heading{joined(groups[i], lower[i]), lower[i].empty() ? upper[i] : lower[i]};
-    const double together = scan.guess(heading.text).best();
-    const double below = lower[i].empty() ? 0 : scan.guess(lower[i]).best();
+    const double together = sureness(scan.guess(heading.text));
+    const double below = lower[i].empty() ? 0 : sureness(scan.guess(lower[i]));
     gained = gained || (together >= known_heading && together > below + 0.02);
     // The words above reach no further; a place below a temperature may look like a word of its own.
     if (together < below && !place_of_temperature(groups[i], lower[i]))

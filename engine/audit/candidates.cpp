@@ -91,6 +91,7 @@ bool names_a_reading(const HeadingGuess& guess) {
 Column::Column(const Block& block, std::size_t at) : Column(block.headings[at].text, look_at(block, at)) {
   at_ = at;
   const BlockHeading& heading = block.headings[at];
+  unit_below_ = heading.unit;
   if (const auto numbered = numbered_by_letter(block.headings, at))
     if (HeadingGuess guess = guess_heading(*numbered); names_a_reading(guess)) {
       guess_ = std::move(guess);
@@ -155,6 +156,10 @@ Column::Weighed Column::weigh_reference(const FieldSpec& field) const {
 }
 
 Column::Weighed Column::weigh(const FieldSpec& field) const {
+  const bool classes = field.type == FieldType::depth_class || field.type == FieldType::fill_class;
+  if (unit_below_ != Unit::none && !classes &&
+      !(field.type == FieldType::quantity && fits(unit_below_, field.kind)))
+    return {against, fmt::format("but {} is the unit of its numbers", symbol(unit_below_))};
   if (evidence_.filled() == 0)
     return {no_cells, "nothing stands below it"};
   switch (field.type) {

@@ -53,6 +53,7 @@ private:
   Evidence evidence_;
   HeadingGuess guess_;
   Unit said_ = Unit::none;
+  Unit unit_below_ = Unit::none; ///< what the row of units says
   bool says_mean_ = false;
   mutable std::array<std::optional<AsKind>, kinds_of_quantity> as_;
 };

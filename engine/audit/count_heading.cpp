@@ -1,5 +1,6 @@
 #include "audit/count_heading.hpp"
 
+#include "audit/vocabulary.hpp"
 #include "season/choice.hpp"
 #include "season/species.hpp"
 #include "season/words.hpp"
@@ -17,16 +18,44 @@ bool stands_for(const std::string& typed, const std::string& name) {
   return typed.size() >= 3 && typed.size() < name.size() && name.starts_with(typed);
 }
 
-std::string_view form_named(const std::vector<std::string>& words) {
-  const auto list = seen_as_words().words;
-  for (const ChoiceWord& form : list)
-    for (const std::string& word : words) {
-      bool same = word == form.label;
-      for_each_part(form.also, [&](std::string_view other) { same = same || word == other; });
-      if (same)
-        return form.label;
-    }
+/// The form that a word stands for, alone or as one of several: "egg", "clusters".
+std::string_view form_of(const std::string& word) {
+  for (const ChoiceWord& form : seen_as_words().words) {
+    bool named = false;
+    const auto look = [&](std::string_view words) {
+      const auto parts = words_of(words);
+      named = named || std::find(parts.begin(), parts.end(), word) != parts.end();
+    };
+    look(form.label);
+    for_each_part(form.also, look);
+    if (named)
+      return form.label;
+  }
   return {};
+}
+
+/// Words that leave a count what it is.
+bool says_count(const std::string& word) {
+  const auto meaning = heading_word(word);
+  return meaning == Word::filler || meaning == Word::count || meaning == Word::code ||
+         meaning == Word::seen || meaning == Word::first || meaning == Word::value;
+}
+
+/// The form that the words beside the animal's name say, empty where they say none; nothing where they say
+/// more than a form: males, a second count, both.
+std::optional<std::string_view> form_beside(const std::vector<std::string>& words,
+                                            const std::vector<std::string>& name) {
+  std::string_view named;
+  for (const std::string& word : words) {
+    if (std::any_of(name.begin(), name.end(),
+                    [&](const std::string& part) { return stands_for(word, part); }))
+      continue;
+    const std::string_view form = form_of(word);
+    if (form.empty() ? !says_count(word) : !named.empty() && named != form)
+      return std::nullopt;
+    named = form.empty() ? named : form;
+  }
+  return named;
 }
 
 } // namespace
@@ -50,9 +79,11 @@ std::optional<CountColumn> count_heading(std::string_view text) {
   }
   if (found == nullptr || longest < 2)
     return std::nullopt;
-  const std::string_view form = form_named(words);
+  const auto form = form_beside(words, words_of(found->name));
+  if (!form)
+    return std::nullopt;
   const auto usual = seen_as_words().words[static_cast<std::size_t>(found->seen_as)].label;
-  return CountColumn{std::string(found->name), std::string(form.empty() ? usual : form)};
+  return CountColumn{std::string(found->name), std::string(form->empty() ? usual : *form)};
 }
 
 } // namespace wetspell

@@ -1,5 +1,7 @@
 #include "audit/heading_unit.hpp"
 
+#include <fmt/format.h>
+
 namespace wetspell {
 
 namespace {
@@ -33,6 +35,22 @@ bool may_begin(std::string_view text, std::size_t at) {
          text.substr(at).starts_with("\u00b0") || text.substr(at).starts_with("\u00ba") || text[at] == '%';
 }
 
+/// A unit as the last words.
+HeadingUnit unit_behind(std::string_view text) {
+  for (std::size_t at = 1; at < text.size(); ++at) {
+    if (!may_begin(text, at))
+      continue;
+    const std::string_view word = text.substr(at);
+    if (parts_words(word.front()))
+      continue;
+    const Unit unit = unit_meant(word);
+    const std::string_view rest = trimmed(text.substr(0, at));
+    if (unit != Unit::none && !rest.empty())
+      return {unit, std::string(word), std::string(rest)};
+  }
+  return {};
+}
+
 } // namespace
 
 Unit unit_meant(std::string_view text) {
@@ -63,16 +81,16 @@ HeadingUnit unit_in_heading(std::string_view text) {
       rest += text.substr(close + 1);
     return {unit, std::string(inside), std::move(rest)};
   }
-  for (std::size_t at = 1; at < text.size(); ++at) {
-    if (!may_begin(text, at))
-      continue;
-    const std::string_view word = text.substr(at);
-    if (parts_words(word.front()))
-      continue;
-    const Unit unit = unit_meant(word);
-    const std::string_view rest = trimmed(text.substr(0, at));
-    if (unit != Unit::none && !rest.empty())
-      return {unit, std::string(word), std::string(rest)};
+  if (HeadingUnit behind = unit_behind(text); behind.unit != Unit::none)
+    return behind;
+  // "Temp_F_1": the figure behind the unit belongs to the words.
+  const std::size_t last = text.find_last_not_of("0123456789");
+  if (last != std::string_view::npos && last + 1 < text.size() && parts_words(text[last])) {
+    HeadingUnit behind = unit_behind(trimmed(text.substr(0, last)));
+    if (behind.unit != Unit::none) {
+      behind.rest += fmt::format(" {}", text.substr(last + 1));
+      return behind;
+    }
   }
   return {Unit::none, {}, std::string(text)};
 }

@@ -46,15 +46,21 @@ struct Tokens {
   std::size_t slips = 0;
 };
 
-Tokens tokens_of(std::string_view text) {
+Tokens tokens_of(std::string_view text, bool whole) {
   Tokens tokens;
   const auto slip = [&](Word meaning) {
     ++tokens.slips;
     if (meaning != Word::filler)
       tokens.words.push_back(meaning);
   };
-  for (const std::string& word : words_of(text)) {
-    if (const auto meaning = heading_word(word)) {
+  // At the end of a whole heading they are no fillers: "t a" is that of the air, "temp in" of what runs in.
+  constexpr std::array<std::string_view, 4> never_last{"a", "in", "out", "off"};
+  const std::vector<std::string> words = words_of(text);
+  for (const std::string& word : words) {
+    const bool last = whole && words.size() > 1 && &word == &words.back();
+    if (last && std::find(never_last.begin(), never_last.end(), word) != never_last.end()) {
+      ++tokens.strangers;
+    } else if (const auto meaning = heading_word(word)) {
       if (*meaning != Word::filler)
         tokens.words.push_back(*meaning);
     } else if (const auto near = heading_word_near(word, 1)) {
@@ -137,10 +143,10 @@ Part part_of(const Tokens& tokens) {
 
 void match_patterns(HeadingGuess& guess, std::string_view text, Unit unit) {
   std::string inside;
-  const Tokens plain = tokens_of(without_brackets(text, inside));
+  const Tokens plain = tokens_of(without_brackets(text, inside), unit == Unit::none);
   Tokens all = plain;
   if (!inside.empty()) { // remarks in brackets add what they say; what they say beyond that is their own
-    const Tokens remark = tokens_of(inside);
+    const Tokens remark = tokens_of(inside, false);
     all.words.insert(all.words.end(), remark.words.begin(), remark.words.end());
   }
   guess.part = guess.part == Part::none && unit == Unit::none ? part_of(plain) : guess.part;
@@ -207,9 +213,13 @@ HeadingGuess guess_heading(std::string_view text) {
   if (text.size() > longest_heading)
     return guess;
   const Heading known = read_heading(text);
-  for (const HeadingMatch& match : known.matches)
+  for (const HeadingMatch& match : known.matches) {
+    const FieldSpec& field = spec(match.field);
+    if (known.unit != Unit::none && field.type == FieldType::quantity && !fits(known.unit, field.kind))
+      continue; // "Temp in" is no temperature in inches
     keep(guess.matches, {match.table, match.field, match.exact ? own_heading : listed_heading,
                          match.exact ? "our own heading" : "a heading we know"});
+  }
   guess.unit = known.unit;
   if (known.matches.empty()) {
     const HeadingUnit cut = unit_in_heading(text);
@@ -224,6 +234,8 @@ HeadingGuess guess_heading(std::string_view text) {
     match_patterns(guess, text, Unit::none); // the same words may mean something in another table
   }
   guess.count = count_heading(text);
+  if (guess.count && known.matches.empty())
+    guess.matches.clear(); // a wood frog is no wood
   std::stable_sort(guess.matches.begin(), guess.matches.end(),
                    [](const WordMatch& a, const WordMatch& b) { return a.score > b.score; });
   return guess;

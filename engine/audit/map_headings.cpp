@@ -189,12 +189,25 @@ private:
           given_[wish.column] == nullptr)
         plain.push_back(&wish);
     }
-    if (numbered || plain.size() < 2 || plain.size() > 3)
+    if (numbered || plain.size() < 2 || plain.size() > 3 || visits_side_by_side(*plain[0], *plain[1]))
       return;
     for (std::size_t i = 0; i < plain.size(); ++i) {
       plain[i]->candidate.field = readings_in_order[i];
       plain[i]->candidate.reason += fmt::format("; one of {} such columns", plain.size());
     }
+  }
+
+  /// "Depth, Temp, Depth, Temp": what stands between two temperatures is there twice as well, so that each is
+  /// of a visit of its own.
+  [[nodiscard]] bool visits_side_by_side(const Taken& one, const Taken& next) const {
+    const std::size_t first = std::min(one.column, next.column);
+    const std::size_t second = std::max(one.column, next.column);
+    std::size_t again = 0;
+    for (std::size_t between = first + 1; between < second; ++between)
+      for (std::size_t other = 0; other < columns_.size(); ++other)
+        again += (other < first || other > second) && !columns_[between].heading().empty() &&
+                 columns_[other].heading() == columns_[between].heading();
+    return again > 0;
   }
 
   std::string why_none() const {

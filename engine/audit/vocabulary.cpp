@@ -23,8 +23,8 @@ constexpr std::array entries{
     Entry{Word::code, "code codes id ids ident identifier key no num nr number nbr label"},
     Entry{Word::name, "name names nm called"},
     Entry{Word::date, "date dates dt dated when"},
-    Entry{Word::visit, "visit visits visited survey surveyed surveys field trip sampling sampled observation "
-                       "observed check checked monitoring"},
+    Entry{Word::visit, "visit visits visited survey surveyed surveys surv field trip sampling sampled "
+                       "observation observed check checked monitoring inspection inspected inspec insp"},
     Entry{Word::time, "time times clock hour hr hrs"},
     Entry{Word::start, "start started begin began begun arrive arrived arrival"},
     Entry{Word::end, "stop stopped end ended finish finished depart departed departure leave left"},
@@ -37,7 +37,7 @@ constexpr std::array entries{
     Entry{Word::water, "water wtr h2o wat standing surface"},
     Entry{Word::present, "present presence wet dry state status condition"},
     Entry{Word::rain, "rain rainfall precip precipitation showers"},
-    Entry{Word::temperature, "temperature temperatures temp temps tmp tempr t thermo"},
+    Entry{Word::temperature, "temperature temperatures temp temps tmp tempr t thermo wtemp wtmp"},
     Entry{Word::mean, "mean average avg av ave"},
     Entry{Word::probe, "probe thermometer sensor"},
     Entry{Word::depth, "depth depths dep dpth deep dth"},
@@ -193,14 +193,17 @@ std::optional<Word> heading_word(std::string_view word) {
 }
 
 std::optional<Word> heading_word_near(std::string_view word, std::size_t slips) {
-  constexpr std::size_t shortest = 4; // among shorter words everything is near everything
+  // Among shorter words everything is near everything, and hands rarely slip at the first letter: "cond" is
+  // no pond, "atemp" is not that of the water.
+  constexpr std::size_t shortest = 4;
   if (word.size() < shortest * slips)
     return std::nullopt;
   std::optional<Word> near;
   bool several = false;
   for (const auto& [known, meaning] : dictionary()) {
     const bool plural = word.size() == known.size() + 1 && word.starts_with(known) && word.back() == 's';
-    if (known.size() >= shortest && !plural && slips_between(word, known, slips) <= slips) {
+    if (known.size() >= shortest && known.front() == word.front() && !plural &&
+        slips_between(word, known, slips) <= slips) {
       several = several || (near && *near != meaning);
       near = meaning;
     }

@@ -30,8 +30,8 @@ constexpr std::array size_tool{
     ChoiceWord{"by eye", "eye|estimate|estimated|guess|guessed|judged"},
 };
 constexpr std::array yes_no{
-    ChoiceWord{"yes", "y|true|1|x|✓|✔"},
-    ChoiceWord{"no", "n|false|0|none"},
+    ChoiceWord{"yes", "y|true|t|1|x|✓|✔"},
+    ChoiceWord{"no", "n|false|f|0|none"},
 };
 constexpr std::array channel{
     ChoiceWord{"none", "no|n|no channel|absent|0"},
@@ -57,7 +57,7 @@ constexpr std::array counting_way{
 };
 constexpr std::array seen_as{
     ChoiceWord{"egg masses", "egg mass|eggs|egg|masses|mass|egg clusters|egg cluster|clutches|clutch|spawn"},
-    ChoiceWord{"larvae", "larva|tadpoles|tadpole|hatchlings"},
+    ChoiceWord{"larvae", "larva|tadpoles|tadpole|tads|tad|hatchlings"},
     ChoiceWord{"juveniles", "juvenile|young|froglets|froglet|metamorphs|metamorph|efts|eft"},
     ChoiceWord{"adults", "adult|grown|breeding adults"},
     ChoiceWord{"signs", "sign|shells|shell|calls|calling|heard|cases|tracks|spermatophores|spermatophore"},

@@ -1,0 +1,164 @@
+// What would be read as something else without a word: units, animals, columns of other measurements.
+#include "audit/audit.hpp"
+#include "audit/audit_tables.hpp"
+#include "engine/audit/audited.hpp"
+#include "engine/season/sheets.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace wetspell {
+namespace {
+
+using testing::audited;
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using testing::sheet;
+
+/// The cells of a field below one another, as they stand in the tidy rows.
+std::vector<std::string> tidy(const Audit& audit, Field field) {
+  std::vector<std::string> cells;
+  for (const TidySheet& rows : tidy_tables(audit))
+    for (std::size_t column = 0; column < rows.table.columns(); ++column)
+      if (rows.kind == spec(field).table && to_text(rows.table.at(0, column)) == spec(field).heading)
+        for (std::size_t row = 1; row < rows.table.rows(); ++row)
+          cells.push_back(to_text(rows.table.at(row, column)));
+  return cells;
+}
+
+const Mapping& mapping(const Audit& audit, std::string_view heading) {
+  for (const AuditedTable& table : audit.tables)
+    for (const AuditedColumn& column : table.columns)
+      if (column.mapping.heading == heading)
+        return column.mapping;
+  static const Mapping none;
+  ADD_FAILURE() << "no heading " << heading;
+  return none;
+}
+
+TEST(Misread, DoubtfulNumbersTakeTheirUnitAlongToo) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Depth (cm) | Water temp (C)
+B07 | 3 April 2013 | 34 | 6
+B08 | 3 April 2013 | ca. 10 | 7?
+B09 | 3 April 2013 | >90 | 5-6
+B10 | 3 April 2013 | 12 in | 44 F
+B11 | 3 April 2013 | dry |
+)"));
+  EXPECT_THAT(tidy(a, Field::visit_depth), ElementsAre("34 cm", "ca. 10 cm", ">90 cm", "12 in", "0 cm"));
+  EXPECT_THAT(tidy(a, Field::visit_temperature_mean), ElementsAre("6 °C", "7? °C", "5-6 °C", "44 F", ""));
+}
+
+TEST(Misread, FractionsOfAPoolStayFractions) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | How full?
+B07 | 3 April 2013 | 3/4
+B07 | 17 April 2013 | full
+B07 | 1 May 2013 | 80 %
+B07 | 15 May 2013 | 40
+B07 | 29 May 2013 | ½
+)"));
+  EXPECT_THAT(tidy(a, Field::visit_fill), ElementsAre("3/4", "100", "80 %", "40", "½"));
+  EXPECT_EQ(a.rows.usable, 5u);
+  EXPECT_DOUBLE_EQ(a.season->visits[0].fill.si, 0.75);
+  EXPECT_DOUBLE_EQ(a.season->visits[3].fill.si, 0.4);
+}
+
+TEST(Misread, WhereCellsSayDifferentUnitsABareNumberStaysOpen) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Depth
+B07 | 3 April 2013 | 18 in
+B07 | 17 April 2013 | 45 cm
+B07 | 1 May 2013 | 1.5 ft
+B08 | 3 April 2013 | 11 in
+B08 | 17 April 2013 | 30 cm
+B08 | 1 May 2013 | 10
+B08 | 15 May 2013 | 0
+)"));
+  EXPECT_EQ(mapping(a, "Depth").unit, Unit::none);
+  EXPECT_THAT(mapping(a, "Depth").reason, HasSubstr("the other cells say different ones"));
+  EXPECT_THAT(tidy(a, Field::visit_depth), ElementsAre("18 in", "45 cm", "1.5 ft", "11 in", "30 cm", "", "0"))
+      << "nought is nought in every unit";
+  ASSERT_EQ(a.unread.size(), 1u);
+  EXPECT_EQ(a.unread[0].text, "10");
+}
+
+TEST(Misread, TheAirIsNotTheWater) {
+  for (const char* air : {"t_a", "ATEMP", "Temp in", "Temp out"}) {
+    const Audit a = audited(nullptr, sheet("Old", std::string("Pool | Date | Depth (in) | ") + air + R"(
+B07 | 3 April 2013 | 18 | 50
+B07 | 17 April 2013 | 17 | 61
+B08 | 3 April 2013 | 11 | 55
+)"));
+    EXPECT_TRUE(mapping(a, air).open()) << air;
+  }
+  const Audit a = audited(nullptr, sheet("Old", R"(
+SITE | DATE | WTEMP | ATEMP
+B07 | 3 April 2013 | 44 | 50
+B07 | 17 April 2013 | 48 | 61
+B08 | 3 April 2013 | 43 | 55
+)"));
+  EXPECT_EQ(mapping(a, "WTEMP").field, Field::visit_temperature_mean);
+  EXPECT_TRUE(mapping(a, "ATEMP").open());
+}
+
+TEST(Misread, ConductivityIsNoPondAndAVolumeNoVolunteer) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Place name | Date | Depth | Cond | vol
+ | | cm | uS | m3
+Rocky | 3 April 2013 | 33 | 45 |
+Mossy | 3 April 2013 | 18 | 30 |
+)"));
+  EXPECT_TRUE(mapping(a, "Cond").open());
+  EXPECT_TRUE(mapping(a, "vol").open());
+  EXPECT_THAT(mapping(a, "vol").reason, HasSubstr("m³ is the unit of its numbers"));
+}
+
+TEST(Misread, RangesAndFractionsAreNoDates) {
+  const Audit a = audited(nullptr, sheet("Old 2013", R"(
+Pool | Temps | Clusters | Share | Depth (in) | Width (ft) | Length (ft)
+B07 | 48/50/49 | 4-6 | 1/2 | 18 | 20 | 44
+B07 | 52/53/52 | 10-12 | 3/4 | 17 | 20 | 45
+B08 | 45/45/46 | 2-3 | 1/4 | 11 | 12 | 30
+)"));
+  for (const char* heading : {"Temps", "Clusters", "Share"})
+    EXPECT_TRUE(mapping(a, heading).open()) << heading << ": " << mapping(a, heading).reason;
+}
+
+TEST(Misread, WhatIsCountedIsNotAlwaysTheUsualForm) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Wood frog tads | Wood frog males | 2nd wood frog count | Wood frog
+B07 | 3 April 2013 | 500 | 12 | 31 | 30
+)"));
+  ASSERT_TRUE(mapping(a, "Wood frog tads").count);
+  EXPECT_EQ(mapping(a, "Wood frog tads").count->seen_as, "larvae");
+  EXPECT_TRUE(mapping(a, "Wood frog males").open());
+  EXPECT_TRUE(mapping(a, "2nd wood frog count").open());
+  ASSERT_TRUE(mapping(a, "Wood frog").count);
+  EXPECT_EQ(mapping(a, "Wood frog").count->seen_as, "egg masses");
+}
+
+TEST(Misread, AWoodFrogIsNoWood) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Name | Owner | Wood frog
+B07 | Rocky | private | 40
+B08 | Mossy | private | 12
+B09 | Alder | town | 85
+)"));
+  EXPECT_EQ(a.tables[0].kind, TableKind::pools);
+  EXPECT_TRUE(mapping(a, "Wood frog").open());
+}
+
+TEST(Misread, VisitsSideBySideAreNoReadingsOfOne) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+ | April 6 2013 | | April 20 2013 | | May 4 2013 |
+Pool | Depth in | Temp F | Depth in | Temp F | Depth in | Temp F
+B07 | 23 | 43 | 25 | 49 | 22 | 56
+B08 | 13 | 44 | 14 | 51 | 10 | 58
+)"));
+  EXPECT_TRUE(a.findings.empty());
+  EXPECT_THAT(tidy(a, Field::visit_temperature_2), ElementsAre());
+}
+
+} // namespace
+} // namespace wetspell
