@@ -1,6 +1,7 @@
 #include "audit/beginnings.hpp"
 
 #include "audit/day_table.hpp"
+#include "audit/map_headings.hpp"
 #include "season/locate.hpp"
 
 #include <algorithm>
@@ -59,6 +60,17 @@ std::optional<Begins> days_begin(HeadingScan& scan, std::size_t row) {
   return across ? Begins::days_across : Begins::days_down;
 }
 
+/// A line of nothing but pools by their label, each over a table of its own: "Pool: B07 | | Pool: B08".
+bool names_pools_alone(const Grid& grid, std::size_t row) {
+  for (std::size_t column = 0; column < grid.columns(); ++column)
+    if (const Cell& cell = grid.at(row, column); holds_something(cell)) {
+      const std::string_view text = text_in(cell);
+      if (text.find(':') == std::string_view::npos || pool_named_in(text).empty())
+        return false;
+    }
+  return true;
+}
+
 bool same_cells(const Grid& grid, std::size_t row, std::size_t other) {
   for (std::size_t column = 0; column < grid.columns(); ++column)
     if (grid.at(row, column) != grid.at(other, column))
@@ -75,7 +87,7 @@ std::vector<Beginning> beginnings(HeadingScan& scan) {
   for (std::size_t row = 0; row < grid.rows(); ++row) {
     if (row >= searched_closely && found.empty())
       break;
-    if (filled_cells(grid, row, 2) < 2) {
+    if (filled_cells(grid, row, 2) < 2 || names_pools_alone(grid, row)) {
       gap = true;
       continue;
     }

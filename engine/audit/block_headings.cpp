@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 namespace wetspell {
 
@@ -65,9 +66,31 @@ std::optional<std::vector<BlockHeading>> combined(HeadingScan& scan, const std::
   return gained ? std::optional(headings) : std::nullopt;
 }
 
-/// Whether a row below the headings could divide them: words and small whole numbers, nothing under keys.
+/// Whether the row below is the one that names the columns, and this one stands over groups of them: "Where |
+/// | When" over "Town | Pool | Date".
+bool names_more(HeadingScan& scan, const std::vector<std::string>& upper,
+                const std::vector<std::string>& lower) {
+  constexpr double surely_known = 0.93;
+  constexpr std::size_t enough = 4;
+  const auto filled = [](const std::vector<std::string>& lines) {
+    return std::count_if(lines.begin(), lines.end(), [](const auto& line) { return !line.empty(); });
+  };
+  std::set<std::string_view> known;
+  bool key = false;
+  for (const std::string& line : lower)
+    if (const HeadingGuess& said = scan.guess(line); said.best() >= surely_known) {
+      known.insert(line);
+      key = key || names_pool(said) || names_date(said);
+    }
+  return key && known.size() >= enough && filled(upper) < filled(lower) &&
+         static_cast<std::ptrdiff_t>(known.size()) * 2 >= filled(lower);
+}
+
+/// Whether a row below the headings could divide them: words and small whole numbers, nothing under keys
+/// unless they are but groups.
 bool may_divide(HeadingScan& scan, const std::vector<std::string>& upper, std::size_t row, Span columns) {
   const Grid& grid = scan.grid();
+  const bool grouped = names_more(scan, upper, lines_of(grid, row, columns));
   std::size_t filled = 0;
   for (std::size_t column = columns.first; column < columns.end; ++column) {
     const Cell& cell = grid.at(row, column);
@@ -75,7 +98,7 @@ bool may_divide(HeadingScan& scan, const std::vector<std::string>& upper, std::s
       continue;
     ++filled;
     const std::string& over = upper[column - columns.first];
-    if (!over.empty() && names_key(scan.guess(over)))
+    if (!grouped && !over.empty() && names_key(scan.guess(over)))
       return false;
     const bool ordinal = cell.kind() == CellKind::number && cell.number() >= 1 && cell.number() <= 4 &&
                          cell.number() == static_cast<int>(cell.number());

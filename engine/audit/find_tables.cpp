@@ -43,8 +43,18 @@ std::optional<std::size_t> headings_by_shape(const Grid& grid) {
   return std::nullopt;
 }
 
-/// Whether headings could be a table alone: a pool, or a person by name or runs, and something else.
+/// Whether a pool is named right above the headings: "Pool: B07".
+bool pool_above(const Grid& grid, std::size_t row, Span columns) {
+  for (std::size_t column = columns.first; row > 0 && column < columns.end; ++column)
+    if (!pool_named_in(text_in(grid.at(row - 1, column))).empty())
+      return true;
+  return false;
+}
+
+/// Whether headings could be a table alone: a pool, or a day under the pool's name, or a person by name or
+/// runs, and something else.
 bool stands_alone(HeadingScan& scan, std::size_t row, Span columns) {
+  const bool under_pool = pool_above(scan.grid(), row, columns);
   std::size_t known = 0;
   bool pool = false;
   bool person = false;
@@ -55,7 +65,7 @@ bool stands_alone(HeadingScan& scan, std::size_t row, Span columns) {
       continue;
     const HeadingGuess& guess = scan.guess(text);
     known += says_something(guess);
-    pool = pool || names_pool(guess);
+    pool = pool || names_pool(guess) || (under_pool && names_date(guess));
     for (const WordMatch& match : guess.matches)
       if (match.score >= known_heading) {
         person = person || match.field == Field::person_code;

@@ -4,6 +4,7 @@
 #include "audit/map_days.hpp"
 #include "audit/mapper.hpp"
 #include "audit/place_temperatures.hpp"
+#include "audit/rests.hpp"
 #include "season/heading.hpp"
 
 #include <fmt/format.h>
@@ -77,6 +78,7 @@ public:
       if (map.columns[i].open() && map.columns[i].reason.empty())
         leave_open(map.columns[i], i, why_open(best, i));
     settle_units(map, columns_, {TitleUnits(block_.titles), hints_.settings});
+    find_rests(map, columns_, [&](std::size_t column) { return given_[column] != nullptr; });
     return map;
   }
 

@@ -20,6 +20,12 @@ std::string_view name(Layout layout); ///< "a row a visit"
 /// The same in words for the table's kind: "a row a pool".
 std::string_view in_words(Layout layout, std::optional<TableKind> kind);
 
+/// The column beside it in which the rest of a quantity stands, in a smaller unit.
+struct Rest {
+  std::size_t column = 0; ///< of the block's grid
+  Unit unit = Unit::none;
+};
+
 /// What one column was taken for.
 struct Mapping {
   std::size_t column = 0; ///< of the block's grid
@@ -29,6 +35,7 @@ struct Mapping {
   std::optional<CountColumn> count; ///< counts of one animal instead of a field
   Unit unit = Unit::none;           ///< of bare numbers
   bool unit_open = false;           ///< the field needs a unit and none can be told
+  std::optional<Rest> rest;         ///< where the inches stand beyond whole feet
   bool unit_supposed = false;       ///< the unit is that of the table's other units; no one wrote it
   double confidence = 0;
   std::string reason;

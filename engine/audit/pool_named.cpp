@@ -2,7 +2,34 @@
 #include "audit/map_headings.hpp"
 #include "audit/vocabulary.hpp"
 
+#include <algorithm>
+
 namespace wetspell {
+
+namespace {
+
+bool letter(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<unsigned char>(c) >= 0x80;
+}
+
+/// "Pools 2019 - Ashby" are those of a year.
+bool may_be_year(std::string_view code) {
+  return code.size() == 4 && (code.starts_with("19") || code.starts_with("20"));
+}
+
+/// Words behind a comma, a dash or in brackets: "- Larch Hole", ", season 2020". Not more pools ("- 14").
+bool are_more_words(std::string_view behind) {
+  for (const std::string_view mark : {", ", " - ", " \u2013 ", " \u2014 ", " ("})
+    if (behind.starts_with(mark) && behind.size() > mark.size() && letter(behind[mark.size()])) {
+      const auto words = words_of(behind);
+      return std::none_of(words.begin(), words.end(), [](const std::string& word) {
+        return heading_word(word) == Word::pool || word == "and" || word == "to";
+      });
+    }
+  return false;
+}
+
+} // namespace
 
 std::string pool_named_in(std::string_view text) {
   constexpr std::size_t longest = 60;
@@ -21,11 +48,14 @@ std::string pool_named_in(std::string_view text) {
   };
   if (const std::size_t colon = text.find(':'); colon != std::string_view::npos)
     return std::string(trimmed(text.substr(colon)));
-  // Without a colon only a code: one word with a figure in it.
+  // Without a colon only a code: one word with a figure in it, with nothing behind it but words that are
+  // parted from it.
   const std::string_view rest = trimmed(text.substr(word_end));
-  const bool one_word = !rest.empty() && rest.find(' ') == std::string_view::npos;
-  return one_word && rest.find_first_of("0123456789") != std::string_view::npos ? std::string(rest)
-                                                                                : std::string();
+  const std::string_view code = rest.substr(0, rest.find_first_of(" ,"));
+  const std::string_view behind = rest.substr(code.size());
+  if (code.find_first_of("0123456789") == std::string_view::npos)
+    return {};
+  return behind.empty() || (!may_be_year(code) && are_more_words(behind)) ? std::string(code) : std::string();
 }
 
 } // namespace wetspell

@@ -1,5 +1,6 @@
 // A row a record, and the tables that all layouts fill.
 #include "audit/map_days.hpp"
+#include "audit/rests.hpp"
 #include "audit/row_reader.hpp"
 #include "base/in_parts.hpp"
 #include "season/locate.hpp"
@@ -214,8 +215,12 @@ void read_records(const std::vector<Mapped>& tables, std::uint32_t index, TidyTa
       own.keys(to, tidy_row, own_keys.at(row), at, keys.pool, keys.date);
     for (const Use& use : uses) {
       at.column = static_cast<std::uint32_t>(use.from);
-      own.cell(to, tidy_row, use.to, table.block.grid.at(row, use.from), at, use.mapping->unit,
-               use.mapping->unit_open);
+      const Cell& cell = table.block.grid.at(row, use.from);
+      const auto& rest = use.mapping->rest;
+      own.cell(to, tidy_row, use.to,
+               rest ? with_rest(cell, use.mapping->unit, table.block.grid.at(row, rest->column), rest->unit)
+                    : cell,
+               at, use.mapping->unit, use.mapping->unit_open);
     }
   };
   constexpr std::size_t least = 20'000;

@@ -1,6 +1,8 @@
 // How people lay out a workbook: letters that count, groups over places, means of nothing, blanks that do not
 // break.
 
+#include "audit/audit_tables.hpp"
+#include "audit/map_headings.hpp"
 #include "engine/audit/audited.hpp"
 #include "engine/season/sheets.hpp"
 
@@ -73,6 +75,76 @@ TEST(Habits, ANumberOfVisitsBelowIsNoVisit) {
                                                 "N Meadow | | 15\nn visits | | 2\n"));
   EXPECT_EQ(a.rows.usable + a.rows.unusable, 2U) << "a pool that begins with N is one";
   EXPECT_EQ(a.tables.at(0).passed.size(), 1U);
+}
+
+/// A column of the tidy visits, as it stands there.
+std::vector<std::string> tidy_cells(const Audit& audit, std::string_view heading = "Depth") {
+  std::vector<std::string> cells;
+  for (const TidySheet& tidy : tidy_tables(audit))
+    for (std::size_t column = 0; column < tidy.table.columns(); ++column)
+      if (tidy.table.at(0, column) == Cell::of_text(std::string(heading)))
+        for (std::size_t row = 1; row < tidy.table.rows(); ++row)
+          cells.push_back(to_text(tidy.table.at(row, column)));
+  return cells;
+}
+
+TEST(Habits, FeetAndTheInchesBeyondThemAreOneDepth) {
+  constexpr const char* rows = "\nB07 | 2019-04-03 | 1 | 9 | 45\nB08 | 2019-04-03 | 2 | 3.5 | 44"
+                               "\nB07 | 2019-04-17 | | 11 | 50\nB08 | 2019-04-17 | 2 | | 51"
+                               "\nB07 | 2019-04-28 | dry | | \nB08 | 2019-04-28 | 1 ft | 4 in | 52";
+  for (const char* headings :
+       {"Pool | Date | Depth (ft) | Depth (in) | Temp (F)", "Pool | Date | Depth ft | in | Temp (F)",
+        "Pool | Date | Depth | | Temp (F)\n | | ft | in |"}) {
+    const Audit a = audited(nullptr, sheet("Old", std::string(headings) + rows));
+    EXPECT_THAT(tidy_cells(a), ElementsAre("1 ft 9 in", "2 ft 3.5 in", "11 in", "2 ft", "0 ft", "1 ft 4 in"))
+        << headings;
+    EXPECT_EQ(a.unread_count, 0U) << headings;
+    ASSERT_TRUE(a.season) << headings;
+    EXPECT_NEAR(a.season->visits.at(0).depth.si, 21 * 0.0254, 1e-12) << headings;
+  }
+  const Audit metres =
+      audited(nullptr, sheet("Old", "Pool | Date | Depth (m) | Depth (cm)\nB07 | 2019-04-03 | 1 | 25"));
+  EXPECT_THAT(tidy_cells(metres), ElementsAre("1 m 25 cm"));
+}
+
+TEST(Habits, OneDepthInTwoUnitsIsTakenOnce) {
+  const Audit a = audited(nullptr, sheet("Old", "Pool | Date | Depth (ft) | Depth (in)\n"
+                                                "B07 | 2019-04-03 | 1.5 | 18\nB08 | 2019-04-03 | 0.75 | 9"));
+  EXPECT_THAT(tidy_cells(a), ElementsAre("1.5 ft", "0.75 ft"));
+  const Audit other = audited(nullptr, sheet("Old", "Pool | Date | Depth (ft) | Snow (in)\n"
+                                                    "B07 | 2019-04-03 | 1 | 8\nB08 | 2019-04-03 | 2 | 9"));
+  EXPECT_THAT(tidy_cells(other), ElementsAre("1 ft", "2 ft"));
+}
+
+TEST(Habits, AGroupOverKnownHeadingsIsNoHeadingItself) {
+  const Audit a =
+      audited(nullptr, sheet("Old", "Where | | When | | Water temperature, \u00b0F | | | Water depth\n"
+                                    "Town | Pool | Date | Time | Left | Middle | Right | in\n"
+                                    "Ashby | Q1 | 2008-04-05 | 8:30 | 45 | 45 | 46 | 21\n"
+                                    "Ashby | Q2 | 2008-04-05 | 9:40 | 44 | 45 | 45 | 27\n"));
+  EXPECT_EQ(a.rows.usable, 2U);
+  EXPECT_EQ(column(a, "Pool").field, Field::visit_pool);
+  EXPECT_EQ(column(a, "Water temperature, \u00b0F: Middle").field, Field::visit_temperature_2);
+  EXPECT_EQ(column(a, "Water depth: in").unit, Unit::inch);
+}
+
+TEST(Habits, TablesSideBySideEachUnderTheNameOfItsPool) {
+  const Audit a =
+      audited(nullptr, sheet("Old", "Pool: Reed | | | | Pool: Sedge | |\n"
+                                    "Date | Depth (cm) | Temp (C) | | Date | Depth (cm) | Temp (C)\n"
+                                    "2017-04-01 | 30 | 6 | | 2017-04-01 | 35 | 6\n"
+                                    "2017-04-11 | 29 | 8 | | 2017-04-11 | 34 | 8\n"));
+  EXPECT_EQ(a.rows.usable, 4U);
+  EXPECT_THAT(tidy_cells(a, "Pool"), ElementsAre("Reed", "Reed", "Sedge", "Sedge"));
+}
+
+TEST(Habits, ATitleNamesThePoolByItsCodeBeforeOtherWords) {
+  EXPECT_EQ(pool_named_in("Pool 12, season 2020"), "12");
+  EXPECT_EQ(pool_named_in("Pool 12 \u2013 Larch Hole, season 2020"), "12");
+  EXPECT_EQ(pool_named_in("Site B07 (by the mill)"), "B07");
+  for (const char* none : {"Pools 2019 - Ashby", "Pool 3, 4 and 5", "Pool 1 - 6", "Pool 12, Pool 13",
+                           "Pool 3, and others", "Pool 12 survey", "Pool visits, 2019"})
+    EXPECT_EQ(pool_named_in(none), "") << none;
 }
 
 } // namespace
