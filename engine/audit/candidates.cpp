@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace wetspell {
@@ -75,6 +76,20 @@ std::string_view plain(Kind kind) {
 
 std::size_t tenths(double share, std::size_t all) {
   return static_cast<std::size_t>(std::lround(share * static_cast<double>(all)));
+}
+
+/// "Dried on", "Date entered": a day, but not that of the visit.
+bool names_another_day(std::string_view heading) {
+  // Common practice, no source.
+  constexpr std::array<std::string_view, 30> other{
+      "dried",    "drying",  "dry",    "filled", "fill",    "full",    "ice",  "iced",
+      "thawed",   "rain",    "rained", "snow",   "last",    "next",    "due",  "planned",
+      "previous", "entered", "entry",  "typed",  "updated", "printed", "sent", "set",
+      "hatched",  "laid",    "found",  "mapped", "built",   "permit"};
+  const auto words = words_of(heading);
+  return std::any_of(words.begin(), words.end(), [&](const std::string& word) {
+    return std::find(other.begin(), other.end(), word) != other.end();
+  });
 }
 
 /// Whether the words name one of the readings of the temperature.
@@ -204,7 +219,7 @@ std::vector<Candidate> Column::candidates() const {
   const bool words_help = std::any_of(
       all.begin(), all.end(), [](const Candidate& candidate) { return candidate.score >= known_heading; });
   if (!words_help && guess_.part == Part::none && evidence_.filled() >= 3) {
-    if (const double dates = share_of_dates(evidence_); dates >= 0.7)
+    if (const double dates = share_of_dates(evidence_); dates >= 0.7 && !names_another_day(heading_))
       for (const Field field : {Field::visit_date, Field::life_date})
         all.push_back({field, spec(field).table, cells_alone,
                        "by its cells alone: " +

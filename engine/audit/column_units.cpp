@@ -68,8 +68,7 @@ ColumnUnit by_system(Kind kind, const AsKind& as, UnitSystem system) {
     return {};
   return {unit, 0.75,
           fmt::format("{} {} {}, and the table's other units are {}", numbers_in_words(as),
-                      as.bare.size() == 1 ? "fits" : "fit", symbol(unit),
-                      metric ? "metric" : "US customary"),
+                      as.bare.size() == 1 ? "fits" : "fit", symbol(unit), metric ? "metric" : "US customary"),
           true};
 }
 

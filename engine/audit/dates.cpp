@@ -233,8 +233,9 @@ DateSense DateColumn::decide(std::string& reason) const {
     take(DateOrder::month_first,
          fmt::format("month before day: {} of {} dates can be nothing else", only_month_first_, in_figures_));
   else if (only_day_first_ > 0)
-    reason = fmt::format("{} dates have the day first and {} the month; the others stay open",
-                         only_day_first_, only_month_first_);
+    reason =
+        fmt::format("of {} dates {} can only have the day first and {} only the month; the others stay open",
+                    in_figures_, only_day_first_, only_month_first_);
   else if (sense_.order != DateOrder::unknown)
     reason = sense_.order == DateOrder::day_first ? "day before month, as elsewhere in the file"
                                                   : "month before day, as elsewhere in the file";

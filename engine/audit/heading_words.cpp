@@ -46,6 +46,7 @@ struct Tokens {
   std::size_t slips = 0;
 };
 
+/// `whole`: no unit was cut off behind, to which an "in" would belong.
 Tokens tokens_of(std::string_view text, bool whole) {
   Tokens tokens;
   const auto slip = [&](Word meaning) {
@@ -53,11 +54,12 @@ Tokens tokens_of(std::string_view text, bool whole) {
     if (meaning != Word::filler)
       tokens.words.push_back(meaning);
   };
-  // At the end of a whole heading they are no fillers: "t a" is that of the air, "temp in" of what runs in.
-  constexpr std::array<std::string_view, 4> never_last{"a", "in", "out", "off"};
+  // At the end they are no fillers: "t a" is that of the air, "temp in" of what runs in,
+  // "depth s" that in the south.
+  constexpr std::array<std::string_view, 5> never_last{"a", "s", "in", "out", "off"};
   const std::vector<std::string> words = words_of(text);
   for (const std::string& word : words) {
-    const bool last = whole && words.size() > 1 && &word == &words.back();
+    const bool last = words.size() > 1 && &word == &words.back() && (whole || word != "in");
     if (last && std::find(never_last.begin(), never_last.end(), word) != never_last.end()) {
       ++tokens.strangers;
     } else if (const auto meaning = heading_word(word)) {

@@ -22,7 +22,7 @@ constexpr std::array entries{
     Entry{Word::pool, "pool pond site station vp basin puddle"},
     Entry{Word::code, "code codes id ids ident identifier key no num nr number nbr label"},
     Entry{Word::name, "name names nm called"},
-    Entry{Word::date, "date dates dt dated when"},
+    Entry{Word::date, "date dates dt dated when datum"},
     Entry{Word::visit, "visit visits visited survey surveyed surveys surv field trip sampling sampled "
                        "observation observed check checked monitoring inspection inspected inspec insp"},
     Entry{Word::time, "time times clock hour hr hrs"},

@@ -56,7 +56,8 @@ constexpr std::array counting_way{
     ChoiceWord{"steps", "step|single steps|single step|every step"},
 };
 constexpr std::array seen_as{
-    ChoiceWord{"egg masses", "egg mass|eggs|egg|masses|mass|egg clusters|egg cluster|clutches|clutch|spawn"},
+    ChoiceWord{"egg masses",
+               "egg mass|eggs|egg|masses|mass|em|egg clusters|egg cluster|clutches|clutch|spawn"},
     ChoiceWord{"larvae", "larva|tadpoles|tadpole|tads|tad|hatchlings"},
     ChoiceWord{"juveniles", "juvenile|young|froglets|froglet|metamorphs|metamorph|efts|eft"},
     ChoiceWord{"adults", "adult|grown|breeding adults"},

@@ -125,6 +125,26 @@ B08 | 45/45/46 | 2-3 | 1/4 | 11 | 12 | 30
     EXPECT_TRUE(mapping(a, heading).open()) << heading << ": " << mapping(a, heading).reason;
 }
 
+TEST(Misread, NotEveryDayIsThatOfAVisit) {
+  for (const char* heading : {"Dried on", "Date entered", "Ice-out", "Next due"}) {
+    const Audit a = audited(nullptr, sheet("Old", std::string("Pool | ") + heading + R"( | Depth
+B07 | 2010-06-20 | 18 in
+B08 | 2010-07-04 | 22 in
+B09 | 2010-07-18 | 25 in
+)"));
+    EXPECT_TRUE(mapping(a, heading).open()) << heading << ": " << mapping(a, heading).reason;
+  }
+}
+
+TEST(Misread, TheSouthIsNoPlural) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Depth N (in) | Depth center (in) | Depth S (in)
+B07 | 3 April 2010 | 8 | 18 | 9
+B08 | 3 April 2010 | 10 | 22 | 12
+)"));
+  EXPECT_TRUE(mapping(a, "Depth S (in)").open());
+}
+
 TEST(Misread, WhatIsCountedIsNotAlwaysTheUsualForm) {
   const Audit a = audited(nullptr, sheet("Old", R"(
 Pool | Date | Wood frog tads | Wood frog males | 2nd wood frog count | Wood frog
