@@ -48,6 +48,13 @@ double scaleOf(std::string_view code) {
   return scale;
 }
 
+/// Whether a format may show words or signs beside the digits; "0'" and "0°C" do without quotes.
+bool holdsWords(std::string_view code) {
+  return std::any_of(code.begin(), code.end(), [](char c) {
+    return c == '"' || c == '\\' || c == '\'' || static_cast<unsigned char>(c) >= 0x80;
+  });
+}
+
 Format formatOf(const Reference<css::beans::XPropertySet>& format) {
   sal_Int16 type = 0;
   format->getPropertyValue("Type") >>= type;
@@ -59,7 +66,7 @@ Format formatOf(const Reference<css::beans::XPropertySet>& format) {
   rtl::OUString code;
   format->getPropertyValue("FormatString") >>= code;
   const double scale = scaleOf(fromOffice(code));
-  const bool more = code.indexOf('"') >= 0 || code.indexOf('\\') >= 0 || code.startsWith("00") || scale > 1;
+  const bool more = holdsWords(fromOffice(code)) || code.startsWith("00") || scale > 1;
   return {more ? Shows::more : Shows::number, scale};
 }
 

@@ -37,7 +37,7 @@ std::string_view last_word(std::string_view folded) {
 }
 
 std::string_view unit_words_of(Unit unit) {
-  return symbol(unit).empty() && unit != Unit::none ? spec(unit).name : symbol(unit);
+  return unit == Unit::one ? spec(unit).name : symbol(unit);
 }
 
 } // namespace

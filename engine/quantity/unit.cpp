@@ -40,7 +40,7 @@ constexpr std::array<UnitSpec, 21> table{{
     {Unit::cubic_metre, Kind::volume, "m³", "cubic metre", 1, 1, 0, 1, by_definition},
     {Unit::cubic_foot, Kind::volume, "ft³", "cubic foot", 55306341, 1953125000, 0, 0, cubes},
     {Unit::percent, Kind::percent, "%", "per cent", 1, 100, 0, 1, by_definition},
-    {Unit::one, Kind::percent, "", "fraction of one", 1, 1, 0, 3, by_definition},
+    {Unit::one, Kind::percent, "of 1", "fraction of one", 1, 1, 0, 3, by_definition},
     {Unit::pace, Kind::length, "paces", "pace", 2, 1, 0, 1, "common practice, no source: two steps"},
     {Unit::step, Kind::length, "steps", "step", 1, 1, 0, 1, "common practice, no source"},
 }};

@@ -147,5 +147,16 @@ TEST(Habits, ATitleNamesThePoolByItsCodeBeforeOtherWords) {
     EXPECT_EQ(pool_named_in(none), "") << none;
 }
 
+TEST(Habits, AFullnessInFractionsOfOneKeepsItsUnit) {
+  const Audit a =
+      audited(nullptr, sheet("Old", "Pool | Date | Depth (in) | Full\nB07 | 2019-04-03 | 10 | 0.5\n"
+                                    "B08 | 2019-04-03 | 9 | 0.75\nB09 | 2019-04-03 | 9 | 1\n"));
+  EXPECT_EQ(column(a, "Full").unit, Unit::one);
+  EXPECT_THAT(tidy_cells(a, "Full"), ElementsAre("0.5 of 1", "0.75 of 1", "1 of 1"));
+  EXPECT_EQ(a.rows.usable, 3U);
+  ASSERT_TRUE(a.season);
+  EXPECT_DOUBLE_EQ(a.season->visits.at(2).fill.si, 1);
+}
+
 } // namespace
 } // namespace wetspell

@@ -196,9 +196,10 @@ TEST_F(Workbooks, WhatAFormatAddsToANumberIsRead) {
 }
 
 TEST_F(Workbooks, AFormatThatShowsThousandsOrSaysMoreThanAUnitIsReadAsItIsShown) {
-  const Table sheet = testing::sheet("Old", "Pool | Date | Depth | Length (m) | Width | Temp (C)\n"
-                                            "7 | 2019-04-01 | 30.25 | 12500 | 7250 | 8.5\n"
-                                            "12 | 2019-04-16 | 41 | 13000 | 8000 | 9.25");
+  const Table sheet =
+      testing::sheet("Old", "Pool | Date | Depth | Length (m) | Width | Temp (C) | Probe depth\n"
+                            "7 | 2019-04-01 | 30.25 | 12500 | 7250 | 8.5 | 33.5\n"
+                            "12 | 2019-04-16 | 41 | 13000 | 8000 | 9.25 | 34");
   for (const char* ending : endings) {
     const Document workbook = workbook_of({sheet});
     const auto format = [&](const char* range, const char* code) {
@@ -209,6 +210,8 @@ TEST_F(Workbooks, AFormatThatShowsThousandsOrSaysMoreThanAUnitIsReadAsItIsShown)
     format("Old.D2:D3", "0.0,");
     format("Old.E2:E3", "\"ca. \"0.0,\" m\"");
     format("Old.F2:F3", "\">\"0.0");
+    format("Old.G2:G3", "0'");
+    ASSERT_EQ(workbook.read("Old.G2").text, "34'");
     ASSERT_EQ(workbook.read("Old.C2").text, "30 cm deep");
     ASSERT_EQ(workbook.read("Old.D2").text, "12.5");
     ASSERT_EQ(workbook.read("Old.E2").text, "ca. 7.3 m");
@@ -220,6 +223,7 @@ TEST_F(Workbooks, AFormatThatShowsThousandsOrSaysMoreThanAUnitIsReadAsItIsShown)
     EXPECT_THAT(tidy, HasSubstr("30.25 cm deep,12.5 m,ca. 7.25 m")) << ending;
     EXPECT_THAT(tidy, HasSubstr("41 cm deep,13 m,ca. 8 m")) << ending;
     EXPECT_THAT(tidy, HasSubstr(">9.25")) << ending;
+    EXPECT_THAT(tidy, HasSubstr("33.5 '")) << ending;
   }
 }
 
