@@ -94,7 +94,10 @@ void CheckedBack::take_findings(CheckReport report) {
                                    [&](const TidyTable& each) { return each.kind() == finding.table; });
     if (tidy == audit_.tidy.end())
       continue;
-    const std::size_t row = row_of_record(*audit_.season, finding.table, finding.record) - 1;
+    const std::uint32_t record = row_of_record(*audit_.season, finding.table, finding.record);
+    if (audit_.season->cell(finding.field, record).text().ends_with(unit_asked))
+      continue; // told among what was left unread
+    const std::size_t row = record - 1;
     const std::size_t table = tidy->origin(row, 0).table;
     if (finding.open() && finding.rule->level != Level::note && tidy->states[row] == RowState::usable)
       tidy->states[row] = RowState::after_answers;

@@ -1,5 +1,6 @@
 #include "audit/map_days.hpp"
 
+#include "audit/map_reading.hpp"
 #include "audit/mapper.hpp"
 #include "audit/name_of_reading.hpp"
 #include "season/locate.hpp"
@@ -107,7 +108,7 @@ private:
     Mapping reading = by_words(name);
     const GivenMapping* given = hints_.given == nullptr ? nullptr : hints_.given->find(reading.heading);
     if (given != nullptr)
-      take(*given, reading);
+      take_given(*given, reading);
     if (reading.field)
       settle_unit(reading, Column(name, evidence_), {TitleUnits(block_.titles), hints_.settings});
     return reading;
@@ -119,7 +120,7 @@ private:
       const auto named = name_of_reading(source.text);
       if (!named)
         continue;
-      Mapping reading = named_by(source, *named);
+      Mapping reading = map_reading(source.text, Column(*named, evidence_), source.where, source.factor);
       if (!reading.open() || !nearest)
         name = *named;
       if (!reading.open())
@@ -133,49 +134,6 @@ private:
     open.heading = name = block_.titles.empty() ? block_.grid.table().sheet() : block_.titles.front();
     open.reason = "left alone: neither the corner, a title nor the sheet's name says what was read";
     return open;
-  }
-
-  [[nodiscard]] Mapping named_by(const Source& source, const std::string& name) const {
-    const Column column(name, evidence_);
-    Mapping reading;
-    reading.heading = source.text;
-    if (const auto& count = column.guess().count) {
-      reading.count = count;
-      reading.confidence = column.count_score() * source.factor;
-      reading.reason =
-          fmt::format("as {} says: counts of {} as {}", source.where, count->species, count->seen_as);
-    } else {
-      for (const Candidate& candidate : column.candidates()) {
-        if (!is_reading(candidate.field))
-          continue;
-        reading.field = candidate.field;
-        reading.confidence = candidate.score * source.factor;
-        reading.reason = fmt::format("as {} says, {}", source.where, candidate.reason);
-        break;
-      }
-    }
-    if (reading.confidence >= sure_enough)
-      return reading;
-    reading.reason = fmt::format("left alone: not sure enough; nearest: {} ({})",
-                                 meaning_word(reading.field, Part::none, reading.count), reading.reason);
-    reading.field = std::nullopt;
-    reading.count = std::nullopt;
-    return reading;
-  }
-
-  static void take(const GivenMapping& given, Mapping& reading) {
-    reading.field = given.field && is_reading(*given.field) ? given.field : std::nullopt;
-    reading.count = given.count;
-    reading.unit = given.unit;
-    reading.confidence = 1;
-    reading.reason = given.leave_alone ? "left alone: a person said so"
-                     : reading.open()  ? "left alone: a person gave it a field that is no reading at a pool"
-                                       : "given by a person";
-  }
-
-  static bool is_reading(Field field) {
-    const FieldSpec& meant = spec(field);
-    return meant.table == TableKind::visits && meant.role == Role::typed && !meant.required;
   }
 
   const Block& block_;

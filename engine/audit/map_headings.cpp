@@ -2,6 +2,7 @@
 
 #include "audit/dates.hpp"
 #include "audit/map_days.hpp"
+#include "audit/map_reading.hpp"
 #include "audit/mapper.hpp"
 #include "audit/place_temperatures.hpp"
 #include "audit/rests.hpp"
@@ -79,6 +80,8 @@ public:
         leave_open(map.columns[i], i, why_open(best, i));
     settle_units(map, columns_, {TitleUnits(block_.titles), hints_.settings});
     find_rests(map, columns_, [&](std::size_t column) { return given_[column] != nullptr; });
+    if (map.layout == Layout::row_a_reading)
+      map.words = map_reading_words(block_, map, hints_);
     return map;
   }
 

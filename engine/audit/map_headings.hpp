@@ -46,6 +46,7 @@ struct BlockMap {
   std::optional<TableKind> kind; ///< nothing: not a table of ours
   Layout layout = Layout::row_a_visit;
   std::vector<Mapping> columns; ///< one a column of the block
+  std::vector<Mapping> words;   ///< of a table with a row a reading: one a word that says what was read
   std::string reason;           ///< why the table is taken for one of its kind, or for none
   std::string pool;             ///< the pool of the whole table, where its title or sheet names it
   bool pool_in_lines = false;   ///< lines between the rows name the pools

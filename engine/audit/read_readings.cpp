@@ -1,7 +1,5 @@
 // A row a reading: rows of one pool, day and person become one visit.
-#include "audit/column_units.hpp"
 #include "audit/heading_unit.hpp"
-#include "audit/name_of_reading.hpp"
 #include "audit/row_reader.hpp"
 #include "season/locate.hpp"
 #include "season/words.hpp"
@@ -20,18 +18,19 @@ constexpr std::array temperatures{Field::visit_temperature_1, Field::visit_tempe
 
 } // namespace
 
-ReadingGroups::ReadingGroups(const Mapped& table, std::uint32_t index) : table_(table), index_(index) {
+ReadingGroups::ReadingGroups(const Mapped& table, std::uint32_t index)
+    : table_(table), index_(index), rows_(table.map.words.size()) {
   const Block& block = table.block;
   const Mapping* what = table.map.of(Part::parameter);
-  const Mapping* value = table.map.of(Part::value);
   const Mapping* person = table.map.of(Field::visit_person);
-  if (what == nullptr || value == nullptr)
+  if (what == nullptr || table.map.of(Part::value) == nullptr)
     return;
   KeyReader keys(table);
   std::unordered_map<std::string, std::uint32_t> visit_of;
-  std::unordered_map<std::string, std::int32_t> meaning_of;
-  std::vector<std::vector<const Cell*>> cells;
+  std::unordered_map<std::string, std::int32_t> word_of;
   std::string buffer;
+  for (std::size_t i = 0; i < table.map.words.size(); ++i)
+    word_of.emplace(plain_word(table.map.words[i].heading, buffer), static_cast<std::int32_t>(i));
   for (std::size_t row = block.first_data; row < block.end_data; ++row) {
     if (!block.is_record(row))
       continue;
@@ -43,43 +42,13 @@ ReadingGroups::ReadingGroups(const Mapped& table, std::uint32_t index) : table_(
       key += plain_code(to_text(block.grid.at(row, person->column)), buffer);
     const auto [visit, fresh] = visit_of.try_emplace(std::move(key), static_cast<std::uint32_t>(visits_));
     visits_ += fresh;
-    const Cell& word = block.grid.at(row, what->column);
-    std::int32_t meaning = -1;
-    if (holds_something(word)) {
-      const std::string text = to_text(word);
-      const auto [at, first] = meaning_of.try_emplace(std::string(plain_word(text, buffer)),
-                                                      static_cast<std::int32_t>(cells.size()));
-      if (first) {
-        meanings_.emplace_back(text, Meaning{});
-        cells.emplace_back();
-      }
-      meaning = at->second;
-      cells[static_cast<std::size_t>(meaning)].push_back(&block.grid.at(row, value->column));
+    std::int32_t word = -1;
+    if (const Cell& cell = block.grid.at(row, what->column); holds_something(cell)) {
+      word = word_of.at(std::string(plain_word(to_text(cell), buffer)));
+      ++rows_[static_cast<std::size_t>(word)];
     }
-    readings_.push_back({static_cast<std::uint32_t>(row), visit->second, meaning});
+    readings_.push_back({static_cast<std::uint32_t>(row), visit->second, word});
   }
-  for (std::size_t i = 0; i < cells.size(); ++i)
-    learn(meanings_[i].first, std::move(cells[i]));
-}
-
-void ReadingGroups::learn(const std::string& word, std::vector<const Cell*> cells) {
-  const auto at =
-      std::find_if(meanings_.begin(), meanings_.end(), [&](const auto& each) { return each.first == word; });
-  Meaning& meaning = at->second;
-  meaning.rows = cells.size();
-  const HeadingGuess guess = guess_heading(word);
-  meaning.field = reading_meant(guess);
-  if (!meaning.field || spec(*meaning.field).type != FieldType::quantity)
-    return;
-  const Kind kind = spec(*meaning.field).kind;
-  if (usual_unit(kind) == Unit::none)
-    return;
-  Evidence evidence;
-  evidence.cells = std::move(cells);
-  std::erase_if(evidence.cells, [](const Cell* cell) { return !holds_something(*cell); });
-  const UnitHints hints{TitleUnits(table_.block.titles)};
-  meaning.unit = unit_told(kind, guess.unit, as_kind(evidence, kind), hints).unit;
-  meaning.unit_open = meaning.unit == Unit::none;
 }
 
 void ReadingGroups::read(TidyTable& to, RowReader& reader) const {
@@ -115,11 +84,11 @@ void ReadingGroups::read(TidyTable& to, RowReader& reader) const {
     }
     at.column = static_cast<std::uint32_t>(value->column);
     const Cell& cell = block.grid.at(reading.row, value->column);
-    const auto* meaning =
-        reading.meaning < 0 ? nullptr : &meanings_[static_cast<std::size_t>(reading.meaning)].second;
-    if (meaning == nullptr || !meaning->field || !holds_something(cell))
+    const Mapping* word =
+        reading.word < 0 ? nullptr : &table_.map.words[static_cast<std::size_t>(reading.word)];
+    if (word == nullptr || !word->field || !holds_something(cell))
       continue;
-    Field field = *meaning->field;
+    Field field = *word->field;
     if (field == Field::visit_temperature_mean) { // several that are not told apart: the readings themselves
       const auto mean = static_cast<std::size_t>(to.column(field));
       const auto first = static_cast<std::size_t>(to.column(temperatures[0]));
@@ -143,8 +112,8 @@ void ReadingGroups::read(TidyTable& to, RowReader& reader) const {
                     fmt::format("{}: a second reading for one visit", spec(field).heading));
       continue;
     }
-    Unit unit = meaning->unit;
-    bool open = meaning->unit_open;
+    Unit unit = word->unit;
+    bool open = word->unit_open;
     const Kind kind = spec(field).kind;
     if (units != nullptr && spec(field).type == FieldType::quantity)
       if (const Unit said = unit_meant(to_text(block.grid.at(reading.row, units->column)));

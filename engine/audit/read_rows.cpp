@@ -114,7 +114,7 @@ private:
     }
     if (table.map.layout == Layout::row_a_reading) {
       groups_[index] = std::make_unique<ReadingGroups>(table, static_cast<std::uint32_t>(index));
-      want_readings(*groups_[index], kind);
+      want_readings(*groups_[index], table.map.words, kind);
       return;
     }
     wanted(kind).rows += table.block.records();
@@ -130,19 +130,21 @@ private:
       wanted(TableKind::life).add(field, Unit::none);
   }
 
-  void want_readings(const ReadingGroups& groups, TableKind kind) {
+  void want_readings(const ReadingGroups& groups, const std::vector<Mapping>& words, TableKind kind) {
     wanted(kind).rows += groups.visits();
-    for (const auto& [word, meaning] : groups.meanings()) {
-      if (!meaning.field) {
-        tidy_.remarks.push_back(fmt::format("\"{}\" is none of our readings: {} {} left alone.", word,
-                                            meaning.rows, meaning.rows == 1 ? "row is" : "rows are"));
+    for (std::size_t i = 0; i < words.size(); ++i) {
+      const Mapping& word = words[i];
+      if (!word.field) {
+        const std::size_t rows = groups.rows()[i];
+        tidy_.remarks.push_back(fmt::format("\"{}\" is none of our readings: {} {} left alone.", word.heading,
+                                            rows, rows == 1 ? "row is" : "rows are"));
         continue;
       }
-      wanted(kind).add(*meaning.field, meaning.unit);
-      if (*meaning.field == Field::visit_temperature_mean)
+      wanted(kind).add(*word.field, word.unit);
+      if (*word.field == Field::visit_temperature_mean)
         for (const Field field :
              {Field::visit_temperature_1, Field::visit_temperature_2, Field::visit_temperature_3})
-          wanted(kind).add(field, meaning.unit);
+          wanted(kind).add(field, word.unit);
     }
   }
 

@@ -89,29 +89,22 @@ void read_cells(const std::vector<Mapped>& tables, std::uint32_t index, TidyTabl
 class ReadingGroups {
 public:
   explicit ReadingGroups(const Mapped& table, std::uint32_t index);
-  /// What a kind of reading means: a field of visits and its unit.
-  struct Meaning {
-    std::optional<Field> field;
-    Unit unit = Unit::none;
-    bool unit_open = false;
-    std::size_t rows = 0;
-  };
   [[nodiscard]] std::size_t visits() const { return visits_; }
-  [[nodiscard]] const std::vector<std::pair<std::string, Meaning>>& meanings() const { return meanings_; }
+  /// How many rows bear each word of the table's map.
+  [[nodiscard]] const std::vector<std::size_t>& rows() const { return rows_; }
   void read(TidyTable& to, RowReader& reader) const;
 
 private:
   struct Reading {
     std::uint32_t row, visit;
-    std::int32_t meaning; ///< -1: no kind of reading stands in the row
+    std::int32_t word; ///< of the table's map; -1: none stands in the row
   };
-  void learn(const std::string& word, std::vector<const Cell*> cells);
 
   const Mapped& table_;
   std::uint32_t index_;
   std::vector<Reading> readings_;
   std::size_t visits_ = 0;
-  std::vector<std::pair<std::string, Meaning>> meanings_;
+  std::vector<std::size_t> rows_;
 };
 
 } // namespace wetspell

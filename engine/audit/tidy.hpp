@@ -30,6 +30,10 @@ struct Unread {
   std::size_t rows = 1; ///< tidy rows that it concerns
 };
 
+/// Stands in a tidy row behind a number whose unit cannot be told. The number is there, so that nobody takes
+/// it for missing, and no season reads it in a unit that it may not have.
+inline constexpr std::string_view unit_asked = "(unit?)";
+
 /// What became of a row.
 enum class RowState : std::uint8_t { usable, after_answers, unusable };
 

@@ -39,7 +39,8 @@ AuditedColumn days_told(const Mapped& mapped) {
   return {mapped.block.grid.turned() ? column_letters(place.column) : std::to_string(place.row), days};
 }
 
-/// What became of each column; the columns of days, which are taken for one reading, are told as one.
+/// What became of each column; the columns of days, which are taken for one reading, are told as one. The
+/// words that name the readings of rows are told like headings.
 std::vector<AuditedColumn> columns_told(const Mapped& mapped) {
   const Grid& grid = mapped.block.grid;
   std::vector<AuditedColumn> told;
@@ -56,6 +57,8 @@ std::vector<AuditedColumn> columns_told(const Mapped& mapped) {
     }
     told.push_back({spots(grid, columns), mapping});
   }
+  for (const Mapping& word : mapped.map.words)
+    told.push_back({spots(grid, {word.column}), word});
   return told;
 }
 

@@ -197,6 +197,22 @@ B09 | 2019-04-03 | 40
   EXPECT_EQ(a.rows.after_answers, 3u);
 }
 
+TEST(Audit, AReadingWhoseUnitIsOpenIsNotMissing) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Water | Depth
+B07 | 2019-04-01 | wet | 20
+B08 | 2019-04-02 | wet | 31.5
+B09 | 2019-04-03 | wet |
+)"));
+  EXPECT_EQ(a.unread_count, 2u);
+  ASSERT_EQ(a.findings.size(), 1u); // no depth at all
+  EXPECT_EQ(a.findings[0].finding.place.row, 4u);
+  EXPECT_FALSE(a.season->visits[0].depth.has_value());
+  const auto sheets = tidy_tables(a);
+  EXPECT_EQ(to_text(sheets[0].table.at(1, 3)), "20 (unit?)");
+  EXPECT_EQ(to_text(sheets[0].table.at(2, 3)), "31.5 (unit?)");
+}
+
 TEST(Audit, TellsTheUnitFromTheNumbers) {
   const Audit a = audited(nullptr, sheet("Old", R"(
 Pool | Date | Temp

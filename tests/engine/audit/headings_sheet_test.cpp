@@ -82,6 +82,35 @@ TEST(HeadingsSheet, WhatAPersonChangedWinsFromThenOn) {
   }
 }
 
+TEST(HeadingsSheet, CorrectsTheWordsOfReadingsInRows) {
+  const auto readings = [] {
+    return std::vector<Table>{testing::sheet("Long", "Site | Date | Parameter | Value\n"
+                                                     "B07 | 2019-04-01 | Depth | 20\n"
+                                                     "B07 | 2019-04-01 | Extent | 30\n"
+                                                     "B07 | 2019-04-01 | Water | wet\n"
+                                                     "B07 | 2019-04-01 | Foam | 4\n"
+                                                     "B08 | 2019-04-02 | Depth | 31\n")};
+  };
+  const Audit before = audited({}, readings());
+  EXPECT_EQ(before.unread_count, 2u); // depths: inches or centimetres
+  Table sheet = headings_sheet(before, {}).cells;
+  EXPECT_THAT(to_text(sheet.at(row_of(sheet, "Extent"), headings_reason)), HasSubstr("none of our readings"));
+  sheet = put(sheet, "Depth", headings_unit, "cm");
+  sheet = put(put(sheet, "Extent", headings_field, "Visits: Length"), "Extent", headings_unit, "ft");
+  sheet = put(sheet, "Foam", headings_field, "Pools: Forest around");
+  for (int run = 0; run < 2; ++run) {
+    const Corrections corrections = read(sheet);
+    const Audit a = audited(corrections, readings());
+    ASSERT_EQ(a.season->visits.size(), 2u);
+    EXPECT_DOUBLE_EQ(a.season->visits[0].depth.si, 0.2);
+    EXPECT_DOUBLE_EQ(a.season->visits[0].length.si, 30 * 0.3048);
+    EXPECT_EQ(a.unread_count, 0u);
+    sheet = headings_sheet(a, corrections).cells;
+    EXPECT_EQ(to_text(sheet.at(row_of(sheet, "Extent"), headings_reason)), "given by a person");
+    EXPECT_THAT(to_text(sheet.at(row_of(sheet, "Foam"), headings_reason)), HasSubstr("no reading at a pool"));
+  }
+}
+
 TEST(HeadingsSheet, AnEmptiedFieldHandsTheHeadingBack) {
   Table sheet =
       put(headings_sheet(audited({}, old_sheets()), {}).cells, "Depth (cm)", headings_field, "leave alone");
