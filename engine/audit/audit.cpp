@@ -166,6 +166,9 @@ Audit audit(std::string file, std::vector<Table> sheets, const AuditOptions& opt
   audit.unread = std::move(tidy.unread);
   audit.unread_count = tidy.unread_count;
   audit.remarks = std::move(tidy.remarks);
+  for (const AuditedTable& table : audit.tables)
+    if (table.times > 0)
+      audit.remarks.push_back(times_left_alone(table));
   for (std::string& supposed : supposed_units(tables))
     audit.remarks.push_back(std::move(supposed));
   audit.tidy = std::move(tidy.tables);

@@ -44,6 +44,7 @@ struct AuditedTable {
   std::size_t records = 0; ///< rows that hold something and are no sums or titles
   std::vector<AuditedColumn> columns;
   std::vector<AuditedRow> passed;
+  std::size_t times = 0; ///< dates beside which a time of day stands, which is left alone
   RowCounts rows; ///< of the tidy rows that came from here
 };
 

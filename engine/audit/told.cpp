@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace wetspell {
 
@@ -83,7 +84,39 @@ std::string supposed_in(const BlockMap& map) {
       all, metric ? "metric" : "US customary");
 }
 
+/// Whether a date's cell says the time of day as well; midnight is what programs put where there is none.
+bool says_time(const Cell& cell) {
+  if (cell.kind() == CellKind::date)
+    return cell.number() >= 1 && cell.number() != std::floor(cell.number());
+  if (cell.kind() != CellKind::text)
+    return false;
+  const std::string_view text = cell.text();
+  const std::size_t colon = text.find(':');
+  if (colon == std::string_view::npos || colon == 0)
+    return false;
+  const std::size_t before = text.find_last_not_of("0123456789", colon - 1);
+  return text.find_first_of("123456789", before == std::string_view::npos ? 0 : before) !=
+         std::string_view::npos;
+}
+
+std::size_t times_beside_dates(const Mapped& mapped) {
+  const bool dated = mapped.map.kind == TableKind::visits || mapped.map.kind == TableKind::life;
+  const Mapping* date = dated ? mapped.map.of(date_field(*mapped.map.kind)) : nullptr;
+  std::size_t times = 0;
+  if (date != nullptr && !mapped.block.days)
+    for (std::size_t row = mapped.block.first_data; row < mapped.block.end_data; ++row)
+      times += says_time(mapped.block.grid.at(row, date->column)) && mapped.block.is_record(row);
+  return times;
+}
+
 } // namespace
+
+std::string times_left_alone(const AuditedTable& table) {
+  return fmt::format(
+      "A time of day stands beside {} on '{}'. It is left alone: write it under Start where it says "
+      "when the visit began.",
+      table.times == 1 ? "1 date" : fmt::format("{} dates", table.times), table.sheet);
+}
 
 AuditedTable told(const Mapped& mapped) {
   const Block& block = mapped.block;
@@ -105,6 +138,7 @@ AuditedTable told(const Mapped& mapped) {
                           : block.grid.place(std::max<std::size_t>(last, 1) - 1, 0).row;
   table.records = block.records();
   table.columns = columns_told(mapped);
+  table.times = times_beside_dates(mapped);
   for (const PassedRow& passed : block.passed) {
     const Place place = block.grid.place(passed.row, 0);
     table.passed.push_back({turned ? place.column + 1 : place.row, passed.use, passed.text});

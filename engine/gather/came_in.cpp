@@ -1,6 +1,7 @@
 #include "gather/came_in.hpp"
 
 #include "audit/audit.hpp"
+#include "audit/told.hpp"
 #include "gather/handout_words.hpp"
 #include "gather/questions.hpp"
 #include "gather/row_words.hpp"
@@ -102,6 +103,8 @@ public:
       if (!open.empty())
         to_.remarks.push_back(fmt::format(
             "On '{}' these columns are none that a season has, and were left out: {}.", table.sheet, open));
+      if (table.times > 0)
+        to_.remarks.push_back(times_left_alone(table));
       for (const AuditedRow& row : table.passed)
         if (row.use == RowUse::sums)
           to_.remarks.push_back(

@@ -158,5 +158,18 @@ TEST(Habits, AFullnessInFractionsOfOneKeepsItsUnit) {
   EXPECT_DOUBLE_EQ(a.season->visits.at(2).fill.si, 1);
 }
 
+TEST(Habits, ATimeOfDayBesideADateIsToldThatItIsLeftAlone) {
+  Table old = sheet("Old", "Pool | Date | Depth (in)\nB07 | x | 10\nB08 | 2019-04-03 00:00:00 | 9\n"
+                           "B08 | 2019-04-10 11:15 | 9\nB09 | 2019-04-10 | 9\n");
+  old.at(1, 1) = Cell::of_date(43556.5);
+  const Audit a = audited(nullptr, std::move(old));
+  EXPECT_EQ(a.rows.usable, 4U);
+  EXPECT_THAT(
+      a.remarks,
+      ElementsAre(
+          "A time of day stands beside 2 dates on 'Old'. It is left alone: write it under Start where "
+          "it says when the visit began."));
+}
+
 } // namespace
 } // namespace wetspell

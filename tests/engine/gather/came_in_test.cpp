@@ -69,6 +69,13 @@ TEST(CameIn, WhatHasNoPlaceIsTold) {
               Contains(HasSubstr("The season's visits have no column 'Full': 1 cell was left out")));
 }
 
+TEST(CameIn, ATimeOfDayBesideADateIsTold) {
+  const auto came = came_in(
+      "a.ods", {sheet("Visits", {{"Pool", "Date", "Depth"}, {"B01", "2026-05-01 11:15", "9"}})}, season());
+  ASSERT_THAT(came.visits, SizeIs(1));
+  EXPECT_THAT(came.remarks, Contains(HasSubstr("A time of day stands beside 1 date on 'Visits'.")));
+}
+
 TEST(CameIn, WhatAPersonSetRightOfThemselvesIsTold) {
   std::vector<Table> sheets;
   sheets.push_back(test::fixture_table(TableKind::people,
