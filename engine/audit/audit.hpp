@@ -45,7 +45,7 @@ struct AuditedTable {
   std::vector<AuditedColumn> columns;
   std::vector<AuditedRow> passed;
   std::size_t times = 0; ///< dates beside which a time of day stands, which is left alone
-  RowCounts rows; ///< of the tidy rows that came from here
+  RowCounts rows;        ///< of the tidy rows that came from here
 };
 
 /// A finding of the check, led back to the source.
