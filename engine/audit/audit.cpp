@@ -89,6 +89,14 @@ std::optional<int> year_of(const Block& block, const std::string& file, const Ow
   return own.settings ? own.settings->season_year : std::nullopt;
 }
 
+/// The days that lines beside the rows name.
+void add_lines(const Mapped& table, DateColumn& dates) {
+  dates.add(Cell::of_text(table.map.date));
+  for (const PassedRow& passed : table.block.passed)
+    if (passed.use == RowUse::section)
+      dates.add(Cell::of_text(date_of_line(passed.text)));
+}
+
 /// Decides how the dates of all tables are read; a column that cannot tell follows those that can.
 void decide_dates(std::vector<Mapped>& tables, const std::string& file, const Own& own, double today) {
   const int this_year = date_of(today) ? date_of(today)->year : 2026;
@@ -103,6 +111,8 @@ void decide_dates(std::vector<Mapped>& tables, const std::string& file, const Ow
       if (table.block.days)
         for (const std::size_t day : table.block.days->days)
           dates.add(table.block.grid.at(0, day));
+      else if (table.map.date_in_lines || !table.map.date.empty())
+        add_lines(table, dates);
       else if (column != nullptr)
         for (std::size_t row = table.block.first_data; row < table.block.end_data; ++row)
           if (table.block.is_record(row))

@@ -50,6 +50,9 @@ struct BlockMap {
   std::string reason;           ///< why the table is taken for one of its kind, or for none
   std::string pool;             ///< the pool of the whole table, where its title or sheet names it
   bool pool_in_lines = false;   ///< lines between the rows name the pools
+  bool pools_by_name = false;   ///< they do so by a name alone: "Otter Pool"
+  std::string date;             ///< the day of the whole table, where its title names it; as it stands there
+  bool date_in_lines = false;   ///< lines between the rows name the days
   [[nodiscard]] const Mapping* of(Field field) const;
   [[nodiscard]] const Mapping* of(Part part) const;
 };
@@ -66,5 +69,12 @@ BlockMap map_headings(const Block& block, const MapHints& hints);
 
 /// The pool named by words such as "Pool: B07" or "Site 12"; empty when they name none.
 std::string pool_named_in(std::string_view text);
+/// The same of one of several lines, which may be a name and nothing else: "Otter Pool".
+std::string pool_of_line(std::string_view text);
+
+/// The day named by words such as "Date: 7 April 2012", as it stands there; empty when they name none.
+std::string date_named_in(std::string_view text);
+/// The same of a line between rows, which may be the day and nothing else.
+std::string date_of_line(std::string_view text);
 
 } // namespace wetspell

@@ -31,7 +31,7 @@ struct AsTable {
 /// What a sheet offers beside the fields of its columns.
 struct Beside {
   bool pool = false;     ///< named in a title, a line or by the sheet
-  bool date = false;     ///< in pieces
+  bool date = false;     ///< in pieces, or named in a title or a line
   bool readings = false; ///< a row a reading
   bool counts = false;   ///< columns of single animals
 };

@@ -29,7 +29,36 @@ bool are_more_words(std::string_view behind) {
   return false;
 }
 
+/// "Otter Pool", "Twin Pond (E)": a few words with capitals, the last of which is one for pools.
+bool is_name_of_pool(std::string_view text) {
+  constexpr std::size_t longest = 40; // bytes
+  const std::string_view name = text.substr(0, text.find(" ("));
+  if (text.size() > longest || (name.size() != text.size() && !text.ends_with(')')))
+    return false;
+  std::size_t words = 0;
+  bool pool = false;
+  for (std::string_view rest = name; !rest.empty();) {
+    const std::string_view word = rest.substr(0, rest.find(' '));
+    rest.remove_prefix(std::min(rest.size(), word.size() + 1));
+    if (word.empty())
+      continue;
+    if (!(word.front() >= 'A' && word.front() <= 'Z'))
+      return false;
+    const auto plain = words_of(word);
+    pool = plain.size() == 1 && heading_word(plain.front()) == Word::pool;
+    ++words;
+  }
+  return pool && words >= 2 && words <= 4;
+}
+
 } // namespace
+
+std::string pool_of_line(std::string_view text) {
+  std::string named = pool_named_in(text);
+  if (named.empty() && is_name_of_pool(text))
+    named = std::string(text);
+  return named;
+}
 
 std::string pool_named_in(std::string_view text) {
   constexpr std::size_t longest = 60;

@@ -58,6 +58,12 @@ KeyReader::KeyReader(const Mapped& table) : table_(table) {
   }
   if (!table.map.pool.empty())
     above_pool_ = Cell::of_text(table.map.pool);
+  if (!table.map.date.empty())
+    above_date_ = Cell::of_text(table.map.date);
+}
+
+bool KeyReader::has_date() const {
+  return date_ != nullptr || day_ != nullptr || !table_.map.date.empty() || table_.map.date_in_lines;
 }
 
 bool KeyReader::has_pool() const {
@@ -82,9 +88,15 @@ bool KeyReader::written_once(const Mapping* column) const {
 void KeyReader::pass_sections(std::size_t row) {
   const auto& passed = table_.block.passed;
   for (; next_passed_ < passed.size() && passed[next_passed_].row < row; ++next_passed_)
-    if (passed[next_passed_].use == RowUse::section)
-      if (const std::string named = pool_named_in(passed[next_passed_].text); !named.empty())
+    if (passed[next_passed_].use == RowUse::section) {
+      const std::string& line = passed[next_passed_].text;
+      const std::string named = table_.map.pools_by_name ? pool_of_line(line) : pool_named_in(line);
+      if (!named.empty())
         above_pool_ = Cell::of_text(named);
+      if (table_.map.date_in_lines)
+        if (const std::string day = date_of_line(line); !day.empty())
+          above_date_ = Cell::of_text(day);
+    }
 }
 
 Key KeyReader::at(std::size_t row) {
@@ -133,7 +145,7 @@ Cell KeyReader::date(std::size_t row) {
   const Grid& grid = table_.block.grid;
   if (date_ == nullptr) {
     if (day_ == nullptr || month_ == nullptr)
-      return {};
+      return above_date_;
     const auto day = whole(grid.at(row, day_->column));
     const int month = month_of(grid.at(row, month_->column));
     const auto year = year_ != nullptr ? whole(grid.at(row, year_->column)) : table_.dates.year;

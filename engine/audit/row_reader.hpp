@@ -17,12 +17,12 @@ class KeyReader {
 public:
   explicit KeyReader(const Mapped& table);
 
-  /// Pool: as typed, from the row above where the column is written once for several rows, from the line
-  /// above the rows, or from the title; date: pieces put together. Rows must be asked in order.
+  /// Pool and date: as typed, from the row above where the column is written once for several rows, from the
+  /// line above the rows, or from the title; pieces of a date are put together. Rows must be asked in order.
   Key at(std::size_t row);
   /// Goes on at a row as if all rows before it had been asked for; none must have been.
   void begin_at(std::size_t row);
-  [[nodiscard]] bool has_date() const { return date_ != nullptr || day_ != nullptr; }
+  [[nodiscard]] bool has_date() const;
   [[nodiscard]] bool has_pool() const;
   [[nodiscard]] const Mapping* pool_column() const { return pool_; }
   [[nodiscard]] const Mapping* date_column() const { return date_ != nullptr ? date_ : day_; }

@@ -74,17 +74,25 @@ bool RowUses::lone_text(std::size_t row, std::size_t column) const {
   return column != keys_.pool || cell.text().find_first_of(": ") != std::string::npos;
 }
 
+/// "Date:" and what it is in the next cell.
+bool RowUses::label(std::size_t row, std::size_t column) const {
+  return column + 1 < grid_.columns() && text_in(grid_.at(row, column)).ends_with(':') &&
+         holds_something(grid_.at(row, column + 1)) && grid_.columns() >= 3;
+}
+
 std::optional<RowUse> RowUses::use(std::size_t row) const {
   std::size_t filled = 0;
+  std::size_t first = grid_.columns();
   std::size_t last = 0;
   for (std::size_t column = 0; column < grid_.columns(); ++column)
     if (holds_something(grid_.at(row, column))) {
       ++filled;
+      first = std::min(first, column);
       last = column;
     }
   if (filled == 0)
     return RowUse::blank;
-  if (filled == 1 && lone_text(row, last))
+  if ((filled == 1 && lone_text(row, last)) || (filled == 2 && label(row, first)))
     return RowUse::section;
   if (repeats_headings(row))
     return RowUse::heading;
@@ -95,8 +103,10 @@ std::optional<RowUse> RowUses::use(std::size_t row) const {
 
 std::string RowUses::words(std::size_t row) const {
   for (std::size_t column = 0; column < grid_.columns(); ++column)
-    if (holds_something(grid_.at(row, column)))
-      return to_text(grid_.at(row, column));
+    if (holds_something(grid_.at(row, column))) {
+      std::string words = to_text(grid_.at(row, column));
+      return label(row, column) ? words + " " + to_text(grid_.at(row, column + 1)) : words;
+    }
   return {};
 }
 

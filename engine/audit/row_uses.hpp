@@ -27,6 +27,7 @@ private:
   [[nodiscard]] bool repeats_headings(std::size_t row) const;
   [[nodiscard]] bool sums(std::size_t row) const;
   [[nodiscard]] bool lone_text(std::size_t row, std::size_t column) const;
+  [[nodiscard]] bool label(std::size_t row, std::size_t column) const;
 
   Grid grid_;
   const std::vector<BlockHeading>& headings_;
