@@ -154,12 +154,13 @@ std::vector<std::string> supposed_units(const std::vector<Mapped>& tables) {
       continue;
     auto same = std::find_if(said.begin(), said.end(), [&](const auto& each) { return each.first == what; });
     if (same == said.end())
-      same = said.insert(said.end(), {std::move(what), {}});
+      same = said.emplace(said.end(), std::move(what), std::vector<std::string>());
     if (const std::string& sheet = table.block.grid.table().sheet();
         same->second.empty() || same->second.back() != sheet)
       same->second.push_back(sheet);
   }
   std::vector<std::string> sentences;
+  sentences.reserve(said.size());
   for (const auto& [what, sheets] : said)
     sentences.push_back(fmt::format("{}{}: {}", sheets.front(),
                                     sheets.size() > 1 ? fmt::format(" and {} more", sheets.size() - 1) : "",
