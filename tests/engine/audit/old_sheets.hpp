@@ -47,6 +47,8 @@ struct Style {
   bool sums = false, dividers = false, repeated_headings = false, footnote = false;
   bool pool_once = false, ditto = false, numbers_as_text = false, notes_in_numbers = false;
 
+  std::string ditto_mark = "\"";
+  bool days_as_sections = false;  ///< no date column: lines between the rows name the day
   bool pools_as_sections = false; ///< no pool column: lines between the rows name it
   bool sheet_a_pool = false;      ///< no pool column: one sheet a pool, called as it is
   std::size_t shift = 0;          ///< blank columns on the left

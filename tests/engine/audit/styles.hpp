@@ -43,6 +43,18 @@ inline const Columns run_together{{F::visit_pool, "PoolID"},
                                   {F::visit_depth, "max_depth"},
                                   {F::visit_length, "poolLength"},
                                   {F::visit_width, "poolWidth"}};
+inline const Columns in_capitals{{F::visit_pool, "SITE"},    {F::visit_date, "SURV_DT"},
+                                 {F::visit_person, "CREW"},  {F::visit_temperature_mean, "WTEMP"},
+                                 {F::visit_depth, "MAXDEP"}, {F::visit_length, "LEN"},
+                                 {F::visit_width, "WID"}};
+inline const Columns unit_inside{{F::visit_pool, "Pool"},
+                                 {F::visit_date, "Date"},
+                                 {F::visit_temperature_1, "Temp_F_1"},
+                                 {F::visit_temperature_2, "Temp_F_2"},
+                                 {F::visit_temperature_3, "Temp_F_3"},
+                                 {F::visit_depth, "Depth_in"},
+                                 {F::visit_length, "Length_ft"},
+                                 {F::visit_width, "Width_ft"}};
 inline const Columns three_temps{{F::visit_pool, "Pond"},          {F::visit_date, "Date of visit"},
                                  {F::visit_temperature_1, "Temp"}, {F::visit_temperature_2, "Temp"},
                                  {F::visit_temperature_3, "Temp"}, {F::visit_depth, "Water depth"},
@@ -172,6 +184,27 @@ inline std::vector<Style> all_styles() {
       make("foreign_columns", usual,
            [](Style& s) {
              s.foreign = {"pH", "Conductivity", "Air temp", "Canopy code"};
+           }),
+      make("foreign_columns_that_look_alike", in_capitals,
+           [](Style& s) {
+             s.units = UnitsAt::behind;
+             s.dates = Dates::serials;
+             s.foreign = {"ATEMP", "COND", "t_a"};
+           }),
+      make("units_before_numbers", unit_inside,
+           [](Style& s) {
+             s.units = UnitsAt::nowhere;
+             s.metric = false;
+           }),
+      make("ditto_marks_of_commas", usual,
+           [](Style& s) {
+             s.ditto = true;
+             s.ditto_mark = ",,";
+           }),
+      make("lines_name_days", without(usual, F::visit_date),
+           [](Style& s) {
+             s.days_as_sections = true;
+             s.dates = Dates::month_first;
            }),
       make("lines_name_pools", without(usual, F::visit_pool), [](Style& s) { s.pools_as_sections = true; }),
       make("a_sheet_a_pool", without(usual, F::visit_pool), [](Style& s) { s.sheet_a_pool = true; }),

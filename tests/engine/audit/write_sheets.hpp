@@ -78,7 +78,11 @@ inline std::string heading_text(const Style& style, Field field, const std::stri
 
 class Writer {
 public:
-  explicit Writer(const Style& style) : style_(style), visits_(true_visits(style.metric)) {}
+  explicit Writer(const Style& style) : style_(style), visits_(true_visits(style.metric)) {
+    if (style.days_as_sections)
+      std::stable_sort(visits_.begin(), visits_.end(),
+                       [](const TrueVisit& a, const TrueVisit& b) { return a.date < b.date; });
+  }
 
   std::vector<Table> tables() {
     if (style_.sheet_a_pool) {
@@ -101,6 +105,8 @@ public:
         rows.emplace_back();
       if (style_.pools_as_sections && visits_[i].pool != last)
         rows.push_back({Cell::of_text("Pool: " + visits_[i].pool)});
+      if (style_.days_as_sections && (i == 0 || visits_[i].date != visits_[i - 1].date))
+        rows.push_back({Cell::of_text("Date: " + to_text(date_cell(visits_[i].date, style_.dates)))});
       if (style_.repeated_headings && i == visits_.size() / 2) {
         rows.emplace_back();
         rows.push_back(rows[heading]);
@@ -192,7 +198,7 @@ private:
     for (const auto& [field, words] : style_.columns) {
       if (field == Field::visit_pool) {
         row.push_back(again && style_.pool_once ? Cell{}
-                      : again && style_.ditto   ? Cell::of_text("\"")
+                      : again && style_.ditto   ? Cell::of_text(style_.ditto_mark)
                                                 : Cell::of_text(visit.pool));
       } else if (field == Field::visit_date && style_.dates == Dates::parts) {
         const auto date = date_of(visit.date);
