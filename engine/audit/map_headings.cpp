@@ -20,6 +20,7 @@ namespace {
 
 constexpr std::array readings_in_order{Field::visit_temperature_1, Field::visit_temperature_2,
                                        Field::visit_temperature_3};
+constexpr std::string_view may_be_pools = "names places; where they are the pools, say so under Field";
 constexpr double worth_a_word = 0.3; // less sure is no reason to speak of it
 constexpr std::array record_tables{TableKind::visits, TableKind::life, TableKind::pools, TableKind::people};
 
@@ -67,6 +68,8 @@ public:
         mapping.confidence = nearest->candidate.score;
         mapping.reason = "left alone: " + nearest->candidate.reason;
         map.reason += fmt::format("; \"{}\" is nearest, {}", mapping.heading, nearest->candidate.reason);
+      } else if (const Column* place = place_for_pool(as_table(TableKind::visits, false))) {
+        map.reason += fmt::format("; \"{}\" {}", place->heading(), may_be_pools);
       }
       return map;
     }
@@ -281,7 +284,20 @@ private:
     return std::nullopt;
   }
 
+  /// A column of places where no column names the pools: they may be the pools, or towns.
+  [[nodiscard]] const Column* place_for_pool(const AsTable& table) const {
+    if (table.kind == TableKind::pools || table.has(pool_field(table.kind)) || pool_elsewhere())
+      return nullptr;
+    for (const Column& column : columns_)
+      for (const Candidate& candidate : candidates_[column.at()])
+        if (candidate.field == Field::pool_locality && candidate.score >= sure_enough)
+          return &column;
+    return nullptr;
+  }
+
   std::string why_open(const AsTable& table, std::size_t column) const {
+    if (place_for_pool(table) == &columns_[column])
+      return fmt::format("it {}", may_be_pools);
     for (const Candidate& candidate : candidates_[column]) {
       if (candidate.score < sure_enough)
         continue;

@@ -137,6 +137,29 @@ B09 | 2010-07-18 | 25 in
   }
 }
 
+TEST(Misread, PlacesMayBeThePoolsIfAPersonSaysSo) {
+  const Audit none = audited(nullptr, sheet("Old", R"(
+Temp | Depth | When | Where
+44 F | 16 in | 4 April 2011 | Dell
+38 F | 20 in | 4 April 2011 | Ridge
+)"));
+  EXPECT_FALSE(none.tables[0].kind);
+  EXPECT_THAT(none.tables[0].reason,
+              HasSubstr("no column of pools; \"Where\" names places; where they are the pools, say so"));
+  const Audit visits = audited(nullptr, sheet("Old", R"(
+Location | Date | Depth | Temp | Length | Width
+Old mill | 4 April 2011 | 16 in | 44 F | 30 ft | 10 ft
+Ridge | 4 April 2011 | 20 in | 44 F | 40 ft | 20 ft
+)"));
+  EXPECT_EQ(visits.rows.unusable, 2u);
+  EXPECT_THAT(mapping(visits, "Location").reason, HasSubstr("it names places"));
+  const Audit both = audited(nullptr, sheet("Old", R"(
+Town | Pool | Date | Depth
+Ashby | B07 | 4 April 2011 | 16 in
+)"));
+  EXPECT_THAT(mapping(both, "Town").reason, HasSubstr("it belongs to a table of pools"));
+}
+
 TEST(Misread, TheSouthIsNoPlural) {
   const Audit a = audited(nullptr, sheet("Old", R"(
 Pool | Date | Depth N (in) | Depth center (in) | Depth S (in)
