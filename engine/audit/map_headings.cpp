@@ -4,6 +4,7 @@
 #include "audit/map_days.hpp"
 #include "audit/map_reading.hpp"
 #include "audit/mapper.hpp"
+#include "audit/named_beside.hpp"
 #include "audit/place_temperatures.hpp"
 #include "audit/rests.hpp"
 #include "season/heading.hpp"
@@ -12,7 +13,6 @@
 
 #include <algorithm>
 #include <array>
-#include <set>
 
 namespace wetspell {
 
@@ -32,21 +32,7 @@ public:
       candidates_.push_back(columns_.back().candidates());
       given_.push_back(hints.given == nullptr ? nullptr : hints.given->find(block.headings[column].text));
     }
-    pools_by_name_ = different_pools_named() >= 2;
-    for (const std::string& title : block.titles)
-      if (pool_.empty())
-        pool_ = pools_by_name_ ? pool_of_line(title) : pool_named_in(title);
-    if (pool_.empty())
-      pool_ = hints.pool;
-    for (const PassedRow& passed : block.passed)
-      if (passed.use == RowUse::section) {
-        pool_in_lines_ = pool_in_lines_ || !pool_named_in(passed.text).empty();
-        date_in_lines_ = date_in_lines_ || !date_of_line(passed.text).empty();
-      }
-    pool_in_lines_ = pool_in_lines_ || pools_by_name_;
-    // Above the first rows the day stands as it does between the others.
-    for (auto title = block.titles.rbegin(); title != block.titles.rend() && date_.empty(); ++title)
-      date_ = date_in_lines_ ? date_of_line(*title) : date_named_in(*title);
+    named_ = named_beside(block, hints.pool);
   }
 
   BlockMap map() {
@@ -77,17 +63,10 @@ public:
     if (readings && best.kind == TableKind::visits)
       map.layout = Layout::row_a_reading;
     map.reason = fmt::format("{} columns are those of {}", best.taken.size(), in_words(best.kind));
-    if (!best.has(pool_field(best.kind)) && best.kind != TableKind::people) {
-      map.pool = pool_;
-      map.pool_in_lines = pool_in_lines_;
-      map.pools_by_name = pools_by_name_;
-      tell_beside(map, "pool", pool_, pool_in_lines_);
-    }
-    if (date_elsewhere(best)) {
-      map.date = date_;
-      map.date_in_lines = date_in_lines_;
-      tell_beside(map, "day", date_, date_in_lines_);
-    }
+    if (!best.has(pool_field(best.kind)) && best.kind != TableKind::people)
+      named_.give_pools(map);
+    if (date_elsewhere(best))
+      named_.give_dates(map);
     for (const Taken& taken : best.taken)
       settle(map.columns[taken.column], taken.candidate);
     settle_parts(map);
@@ -112,32 +91,12 @@ private:
     return nullptr;
   }
 
-  static void tell_beside(BlockMap& map, std::string_view what, const std::string& named, bool in_lines) {
-    if (in_lines)
-      map.reason += fmt::format("; the {}s stand in lines above their rows", what);
-    else if (!named.empty())
-      map.reason += fmt::format("; the {} of all its rows is {}", what, named);
-  }
-  /// One name alone above the rows may be the title of anything.
-  [[nodiscard]] std::size_t different_pools_named() const {
-    std::set<std::string> names;
-    bool between = false;
-    for (const PassedRow& passed : block_.passed)
-      if (passed.use == RowUse::section && !pool_of_line(passed.text).empty()) {
-        names.insert(pool_of_line(passed.text));
-        between = true;
-      }
-    if (!block_.titles.empty() && !pool_of_line(block_.titles.back()).empty())
-      names.insert(pool_of_line(block_.titles.back()));
-    return between ? names.size() : 0;
-  }
   /// Whether the day stands in lines beside the rows alone.
   [[nodiscard]] bool date_elsewhere(const AsTable& table) const {
     const bool dated = table.kind == TableKind::visits || table.kind == TableKind::life;
-    return dated && !table.has(date_field(table.kind)) && !date_in_parts() &&
-           (!date_.empty() || date_in_lines_);
+    return dated && !table.has(date_field(table.kind)) && !date_in_parts() && named_.any_date();
   }
-  [[nodiscard]] bool pool_elsewhere() const { return !pool_.empty() || pool_in_lines_; }
+  [[nodiscard]] bool pool_elsewhere() const { return named_.any_pool(); }
 
   [[nodiscard]] bool has_counts() const {
     return std::any_of(columns_.begin(), columns_.end(),
@@ -390,11 +349,7 @@ private:
   std::vector<Column> columns_;
   std::vector<std::vector<Candidate>> candidates_; ///< per column
   std::vector<const GivenMapping*> given_;         ///< per column
-  std::string pool_;                               ///< named in the title or by the sheet
-  bool pool_in_lines_ = false;
-  bool pools_by_name_ = false;
-  std::string date_; ///< named in the title
-  bool date_in_lines_ = false;
+  NamedBeside named_;
 };
 
 } // namespace

@@ -91,6 +91,7 @@ Pool | Date | Depth (cm)
 
 TEST(Lines, NamesOfPoolsAboveTheirRows) {
   const Audit a = audited(nullptr, sheet("Old", R"(
+Vernal Pool
 Otter Pool
 date | depth | obs
 2007-04-20 | 27 in | KN
