@@ -161,10 +161,10 @@ Outcome fill_not_judged(const SeasonView& view, const Visit& visit, Doubts& doub
     return Outcome::undecided;
   if (!visit.water.is(Water::standing) || visit.fill.typed() || visit.fill_class.typed())
     return Outcome::holds;
-  doubts.push_back(doubt(Field::visit_fill,
-                         fmt::format("Water stood in pool {} on {}, but how full it was is not given.",
-                                     pool_of(view, visit), as_typed(view, Field::visit_date, visit.row)),
-                         {Field::visit_water, Field::visit_fill_class}));
+  doubts.push_back(
+      doubt(Field::visit_fill,
+            fmt::format("Water stood in {}, but how full it was is not given.", pool_and_day(view, visit)),
+            {Field::visit_water, Field::visit_fill_class}));
   return Outcome::fails;
 }
 

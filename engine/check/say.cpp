@@ -57,6 +57,17 @@ std::string pool_of(const SeasonView& view, const Visit& visit) {
   return visit.pool.known() ? view.season.pools[static_cast<std::size_t>(visit.pool.index)].code : "the pool";
 }
 
+std::string pool_and_day(const SeasonView& view, const Visit& visit) {
+  std::string words = visit.pool.known()   ? "pool " + pool_of(view, visit)
+                      : visit.pool.typed() ? "pool " + as_typed(view, Field::visit_pool, visit.row)
+                                           : "the pool";
+  if (visit.date.has_value())
+    words += " on " + print_date(visit.date.si);
+  else if (visit.date.typed())
+    words += " on " + as_typed(view, Field::visit_date, visit.row);
+  return words;
+}
+
 std::size_t sheet_row(const SeasonView& view, Field field, std::uint32_t row) {
   const auto place = view.season.place(field, row);
   return place ? place->row : std::size_t{row} + 1;

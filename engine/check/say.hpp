@@ -28,6 +28,10 @@ std::string_view heading(Field field);
 /// The code of the visit's pool; "the pool" when it is not known.
 std::string pool_of(const SeasonView& view, const Visit& visit);
 
+/// "pool B07 on 2026-04-18"; the words as typed where the pool or the day is not known, less where they are
+/// blank.
+std::string pool_and_day(const SeasonView& view, const Visit& visit);
+
 /// The row as the sheet numbers it.
 std::size_t sheet_row(const SeasonView& view, Field field, std::uint32_t row);
 

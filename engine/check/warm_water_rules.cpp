@@ -75,10 +75,9 @@ Outcome no_temperature(const SeasonView& view, const Visit& visit, Doubts& doubt
   const auto& fields = temperature_fields;
   const Field column =
       *std::find_if(fields.begin(), fields.end(), [&](Field field) { return view.season.has(field); });
-  doubts.push_back(doubt(column,
-                         fmt::format("Water stood in pool {} on {}, but no temperature is given.",
-                                     pool_of(view, visit), as_typed(view, Field::visit_date, visit.row)),
-                         {Field::visit_water}));
+  doubts.push_back(
+      doubt(column, fmt::format("Water stood in {}, but no temperature is given.", pool_and_day(view, visit)),
+            {Field::visit_water}));
   return Outcome::fails;
 }
 

@@ -95,11 +95,10 @@ Outcome depth_not_taken(const SeasonView& view, const Visit& visit, Doubts& doub
     return Outcome::undecided;
   if (!visit.water.is(Water::standing) || visit.depth.typed() || visit.depth_class.typed())
     return Outcome::holds;
-  doubts.push_back(
-      doubt(Field::visit_depth,
-            fmt::format("Water stood in pool {} on {}, but neither a depth nor a depth class is given.",
-                        pool_of(view, visit), as_typed(view, Field::visit_date, visit.row)),
-            {Field::visit_water, Field::visit_depth_class}));
+  doubts.push_back(doubt(Field::visit_depth,
+                         fmt::format("Water stood in {}, but neither a depth nor a depth class is given.",
+                                     pool_and_day(view, visit)),
+                         {Field::visit_water, Field::visit_depth_class}));
   return Outcome::fails;
 }
 
