@@ -101,6 +101,9 @@ std::vector<CameFile> readAll(const Context& context, const SheetDocument& docum
   bringBack(model);
   if (!read.whole)
     refuse("The gathering was cancelled; nothing was changed.");
+  for (CameFile& file : came)
+    if (const auto comments = read.comments.find(file.file); comments != read.comments.end())
+      file.remarks.insert(file.remarks.end(), comments->second.begin(), comments->second.end());
   others.remark(gathering.remarks);
   const std::string inside = foldersInside(read.folders);
   if (came.empty())

@@ -2,6 +2,7 @@
 
 #include "base/text.hpp"
 #include "exchange/csv.hpp"
+#include "gather/comments.hpp"
 #include "gather/without_outside.hpp"
 #include "gather/workbook_bytes.hpp"
 #include "measure/refuse.hpp"
@@ -78,7 +79,8 @@ private:
   Reference<css::lang::XComponent> component_;
 };
 
-Result<std::vector<Table>> workbook(const Context& context, const fs::path& path) {
+Result<std::vector<Table>> workbook(const Context& context, const fs::path& path,
+                                    std::vector<std::string>& comments) {
   try {
     const auto cut = without_outside(context, path);
     if (!cut)
@@ -89,7 +91,9 @@ Result<std::vector<Table>> workbook(const Context& context, const fs::path& path
     const SheetDocument sheets(document.component(), UNO_QUERY);
     if (!sheets.is())
       return bad_argument("it is no spreadsheet but a document of another kind.");
-    return tablesOf(sheets);
+    auto tables = tablesOf(sheets);
+    comments = commentsOn(sheets);
+    return tables;
   } catch (const css::uno::RuntimeException& problem) {
     return bad_argument(fromOffice(problem.Message));
   } catch (const css::uno::Exception& problem) {
@@ -118,10 +122,11 @@ bool isText(const fs::path& path) {
   return ending == ".csv" || ending == ".tsv" || ending == ".txt";
 }
 
-Result<std::vector<Table>> sheetsIn(const Context& context, const fs::path& path) {
+Result<std::vector<Table>> sheetsIn(const Context& context, const fs::path& path,
+                                    std::vector<std::string>& comments) {
   if (auto may = openable(path); !may)
     return may.error();
-  return isText(path) ? text(path) : workbook(context, path);
+  return isText(path) ? text(path) : workbook(context, path, comments);
 }
 
 struct Found {
@@ -176,15 +181,20 @@ FolderRead openFolder(const Context& context, const fs::path& folder, const std:
                       const TakeFile& take, const std::function<bool(double)>& progress) {
   const auto [files, folders] = filesIn(folder);
   requireNotTooMany(files, folder);
+  FolderRead read{true, folders, {}};
   for (std::size_t i = 0; i < files.size(); ++i) {
     if (progress && !progress(static_cast<double>(i) / static_cast<double>(files.size())))
-      return {false, folders};
+      return {false, folders, {}};
     if (fromOffice(addressOfFile(files[i])) == season)
       continue;
     const std::u8string name = files[i].filename().u8string();
-    take(std::string(name.begin(), name.end()), sheetsIn(context, files[i]));
+    const std::string named(name.begin(), name.end());
+    std::vector<std::string> comments;
+    take(named, sheetsIn(context, files[i], comments));
+    if (!comments.empty())
+      read.comments.emplace(named, std::move(comments));
   }
-  return {true, folders};
+  return read;
 }
 
 } // namespace wetspell::addin

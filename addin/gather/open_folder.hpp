@@ -9,6 +9,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -24,8 +25,9 @@ using TakeFile = std::function<void(const std::string& name, Result<std::vector<
 inline constexpr std::size_t mostFiles = 5000;
 
 struct FolderRead {
-  bool whole = true;       ///< nobody ended it
-  std::size_t folders = 0; ///< inside; what lies in them is not read
+  bool whole = true;                                        ///< nobody ended it
+  std::size_t folders = 0;                                  ///< inside; what lies in them is not read
+  std::map<std::string, std::vector<std::string>> comments; ///< on cells, by file, in sentences
 };
 
 /// Reads the files that lie in the folder itself; what programs leave beside open documents is passed over,

@@ -13,6 +13,8 @@
 #include <com/sun/star/document/XEventsSupplier.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/script/XLibraryContainer.hpp>
+#include <com/sun/star/sheet/XSheetAnnotations.hpp>
+#include <com/sun/star/sheet/XSheetAnnotationsSupplier.hpp>
 #include <gmock/gmock.h>
 
 #include <array>
@@ -29,8 +31,10 @@ namespace fs = std::filesystem;
 using css::uno::UNO_QUERY_THROW;
 using driver::Document;
 using ::testing::AllOf;
+using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::Key;
+using ::testing::Pair;
 using ::testing::UnorderedElementsAre;
 
 std::string bytesOf(const fs::path& file) {
@@ -94,6 +98,7 @@ protected:
   driver::TemporaryFolder folder{"wetspell-test-"};
   std::map<std::string, std::string> problems; ///< by file
   std::map<std::string, std::vector<Table>> sheets;
+  std::map<std::string, std::vector<std::string>> comments;
 
   fs::path at(const std::string& name) const { return folder.path() / name; }
   /// Gives the number of folders inside.
@@ -106,12 +111,34 @@ protected:
                                             problems.emplace(name, tables.error().text);
                                         });
     EXPECT_TRUE(read.whole);
+    comments = read.comments;
     return read.folders;
   }
   const Cell& cell(const std::string& file, std::size_t row, std::size_t column) {
     return sheets.at(file).front().at(row, column);
   }
 };
+
+TEST_F(OpenFolder, CommentsOnCellsAreTold) {
+  document.setText("A1", "Pool");
+  document.store(at("none.ods"));
+  const css::uno::Reference<css::sheet::XSheetAnnotationsSupplier> sheet(
+      document.sheet(document.sheetNames().front()), UNO_QUERY_THROW);
+  sheet->getAnnotations()->insertNew({0, 3, 6}, addin::toOffice("not sure,\nstick broken"));
+  for (const char* name : {"a.ods", "b.xlsx"})
+    document.store(at(name));
+  open();
+  const std::string told = "A comment on '" + document.sheetNames().front() +
+                           "', cell D7, was left out: 'not sure, stick broken'.";
+  EXPECT_THAT(comments,
+              UnorderedElementsAre(Pair("a.ods", ElementsAre(told)), Pair("b.xlsx", ElementsAre(told))));
+  for (int i = 0; i < 20; ++i)
+    sheet->getAnnotations()->insertNew({0, 0, i}, addin::toOffice("many"));
+  document.store(at("a.ods"));
+  open();
+  ASSERT_EQ(comments.at("a.ods").size(), 11U);
+  EXPECT_EQ(comments.at("a.ods").back(), "11 more comments were left out.");
+}
 
 TEST_F(OpenFolder, ReadsEveryKindOfWorkbook) {
   document.setText("A1", "Pool");
