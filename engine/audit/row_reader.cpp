@@ -257,7 +257,8 @@ void RowReader::cell(TidyTable& to, std::size_t row, std::size_t column, const C
   if (measure && unit_open && !nought) {
     unread(to, row, at, from, "the unit of the number cannot be told",
            fmt::format("{}: the unit cannot be told", field.heading));
-    tidy = Cell::of_text(fmt::format("{} {}", number, unit_asked));
+    tidy =
+        Cell::of_text(fmt::format("{} {}", to_text(from), unit_asked)); // "about 9" too, as it stands there
     return;
   }
   const bool other_unit = measure && unit != to.unit(column) && unit != Unit::none;

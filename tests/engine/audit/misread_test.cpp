@@ -3,6 +3,7 @@
 #include "audit/audit_tables.hpp"
 #include "engine/audit/audited.hpp"
 #include "engine/season/sheets.hpp"
+#include "quantity/read.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -82,6 +83,21 @@ B08 | 15 May 2013 | 0
       << "nought is nought in every unit";
   ASSERT_EQ(a.unread.size(), 1u);
   EXPECT_EQ(a.unread[0].text, "10");
+}
+
+TEST(Misread, ADoubtfulNumberWhoseUnitIsOpenStandsAsItWasTyped) {
+  const Audit a = audited(nullptr, sheet("Old", R"(
+Pool | Date | Width | Notes
+B07 | 3 April 2013 | 30 |
+B07 | 17 April 2013 | about 9 |
+B08 | 3 April 2013 | 20-25 |
+B08 | 17 April 2013 | >40 |
+)"));
+  EXPECT_THAT(tidy(a, Field::visit_width),
+              ElementsAre("30 (unit?)", "about 9 (unit?)", "20-25 (unit?)", ">40 (unit?)"));
+  EXPECT_EQ(a.unread_count, 4u);
+  for (const char* text : {"30 (unit?)", "about 9 (unit?)", "20-25 (unit?)", ">40 (unit?)"})
+    EXPECT_EQ(read(text, {.kind = Kind::length, .assume = Unit::foot}).status, Status::bad) << text;
 }
 
 TEST(Misread, TheAirIsNotTheWater) {
