@@ -54,8 +54,10 @@ Table contents(const TidySheet& tidy) {
                   "the column before 'From', and paste it below the rows of '{}'.",
                   sheet));
   say(more_words_row,
-      "Nothing is rounded or converted: a number in a unit other than the workbook's own carries its "
-      "unit. 'Can be used' says what the audit makes of the row.");
+      fmt::format(
+          "Nothing is rounded or converted: a number in a unit other than the workbook's own carries its "
+          "unit, one whose unit cannot be told '{}'. 'Can be used' says what the audit makes of the row.",
+          unit_asked));
   for (std::size_t row = 0; row < tidy.table.rows(); ++row)
     for (std::size_t column = 0; column < columns; ++column)
       table.at(heading_row + row, column) = tidy.table.at(row, column);

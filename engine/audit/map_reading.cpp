@@ -99,6 +99,7 @@ std::vector<Mapping> map_reading_words(const Block& block, const BlockMap& map, 
       take_given(*given, reading);
     if (reading.count) {
       reading.count = std::nullopt;
+      reading.confidence = 0;
       reading.reason = "left alone: counts of animals are not read from rows of readings";
     }
     reading.column = what->column;
