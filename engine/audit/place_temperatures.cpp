@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -20,21 +21,35 @@ bool names_temperature(const std::string& words) {
   return guess.best() >= known_heading && guess.matches.front().field == Field::visit_temperature_mean;
 }
 
+constexpr std::array<std::string_view, 4> sides_of_pool{"edge", "edges", "shore", "bank"};
+
+bool is_one_of(std::span<const std::string_view> words, std::string_view word) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
 bool is_place(std::string_view word) {
-  return std::find(places.begin(), places.end(), word) != places.end();
+  return is_one_of(places, word);
 }
 
 /// What a heading says beside one place; nothing where it names none or several, or no temperature.
 std::string beside_place(const Column& column) {
   std::string rest;
   std::size_t named = 0;
+  std::size_t sides = 0;
+  std::size_t ends = 0;
   for (const std::string& word : words_of(column.heading())) {
-    if (is_place(word))
+    if (is_one_of(sides_of_pool, word))
+      ++sides;
+    else if (word == "end" || word == "side")
+      ++ends;
+    else if (is_place(word))
       ++named;
     else
       rest += (rest.empty() ? "" : " ") + word;
   }
-  return named == 1 && names_temperature(rest) && !column.says_mean() ? rest : std::string();
+  // "far edge" and "near end" are one place, an end without more is none.
+  const bool one = named == 1 ? sides + ends <= 1 : named == 0 && sides == 1 && ends == 0;
+  return one && names_temperature(rest) && !column.says_mean() ? rest : std::string();
 }
 
 } // namespace

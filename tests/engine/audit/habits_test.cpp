@@ -107,6 +107,20 @@ TEST(Habits, FeetAndTheInchesBeyondThemAreOneDepth) {
   EXPECT_THAT(tidy_cells(metres), ElementsAre("1 m 25 cm"));
 }
 
+TEST(Habits, ThePlaceOfATemperatureMayTakeTwoWords) {
+  for (const char* headings :
+       {"Temp near end | Temp middle | Temp far end", "Temp edge | Temp middle | Temp far edge",
+        "Temp north shore | Temp middle | Temp south shore"}) {
+    const Audit a = audited(nullptr, sheet("Old", std::string("Pool | Date | ") + headings +
+                                                      "\nB07 | 2011-05-04 | 48 | 46 | 50"
+                                                      "\nB08 | 2011-05-04 | 47 | 45 | 49"
+                                                      "\nB09 | 2011-05-04 | 46 | 44 | 48"));
+    EXPECT_THAT(tidy_cells(a, "Temperature 1"), ElementsAre("48", "47", "46")) << headings;
+    EXPECT_THAT(tidy_cells(a, "Temperature 2"), ElementsAre("46", "45", "44")) << headings;
+    EXPECT_THAT(tidy_cells(a, "Temperature 3"), ElementsAre("50", "49", "48")) << headings;
+  }
+}
+
 TEST(Habits, OneDepthInTwoUnitsIsTakenOnce) {
   const Audit a = audited(nullptr, sheet("Old", "Pool | Date | Depth (ft) | Depth (in)\n"
                                                 "B07 | 2019-04-03 | 1.5 | 18\nB08 | 2019-04-03 | 0.75 | 9"));
