@@ -1,7 +1,10 @@
 // A long array of small records that several processors fill side by side.
 #pragma once
 
+#include "base/long_room.hpp"
+
 #include <cstddef>
+#include <cstdlib>
 #include <memory>
 #include <stdexcept>
 #include <type_traits>
@@ -13,11 +16,12 @@ namespace wetspell {
 /// fills the array: a vector would write all of them first, on one processor.
 template <class Element> class FixedArray {
   static_assert(std::is_trivially_destructible_v<Element>);
+  static_assert(alignof(Element) <= alignof(std::max_align_t));
 
 public:
   FixedArray() = default;
   explicit FixedArray(std::size_t size)
-      : elements_(std::allocator<Element>().allocate(size), Room{size}), size_(size) {}
+      : elements_(static_cast<Element*>(long_room(size * sizeof(Element)))), size_(size) {}
   FixedArray(FixedArray&& other) noexcept { swap(other); }
   FixedArray& operator=(FixedArray&& other) noexcept {
     swap(other);
@@ -47,15 +51,14 @@ public:
 
 private:
   struct Room {
-    std::size_t size;
-    void operator()(Element* elements) const { std::allocator<Element>().deallocate(elements, size); }
+    void operator()(Element* elements) const { std::free(elements); }
   };
   void swap(FixedArray& other) noexcept {
     std::swap(elements_, other.elements_);
     std::swap(size_, other.size_);
   }
 
-  std::unique_ptr<Element, Room> elements_{nullptr, Room{0}};
+  std::unique_ptr<Element, Room> elements_;
   std::size_t size_ = 0;
 };
 

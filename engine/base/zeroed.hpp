@@ -1,6 +1,8 @@
 // Storage that begins as zero bytes.
 #pragma once
 
+#include "base/long_room.hpp"
+
 #include <cstddef>
 #include <cstdlib>
 #include <limits>
@@ -22,9 +24,7 @@ template <class Element> struct Zeroed {
   Element* allocate(std::size_t count) {
     if (count > std::numeric_limits<std::size_t>::max() / sizeof(Element))
       throw std::bad_array_new_length();
-    if (void* room = std::calloc(count, sizeof(Element)))
-      return static_cast<Element*>(room);
-    throw std::bad_alloc();
+    return static_cast<Element*>(long_room(count * sizeof(Element)));
   }
   void deallocate(Element* elements, std::size_t) { std::free(elements); }
 
