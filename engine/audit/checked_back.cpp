@@ -1,5 +1,6 @@
 #include "audit/checked_back.hpp"
 
+#include "audit/said_twice.hpp"
 #include "audit/spoken_units.hpp"
 #include "check/findings_table.hpp"
 
@@ -209,6 +210,8 @@ void CheckedBack::check(std::vector<Table> lists, const AuditOptions& how) {
   if (!audit_.settings.says_units)
     speak_as_written(*audit_.season);
   audit_.remarks.insert(audit_.remarks.end(), audit_.season->remarks.begin(), audit_.season->remarks.end());
+  if (std::string twice = said_twice(audit_); !twice.empty())
+    audit_.remarks.push_back(std::move(twice));
   if (!audit_.tidy.empty()) {
     const auto answers = answers_in(*audit_.season); // of a workbook that was checked before
     CheckOptions options;

@@ -220,5 +220,15 @@ B08 | 13 | 44 | 14 | 51 | 10 | 58
   EXPECT_THAT(tidy(a, Field::visit_temperature_2), ElementsAre());
 }
 
+TEST(Misread, AVisitThatStandsOnTwoSheetsIsTold) {
+  constexpr const char* east = "Pool | Date | Depth (cm)\nB07 | 2019-04-01 | 30\nB07 | 2019-04-15 | 31\n";
+  constexpr const char* all = "Site | When | Depth (cm)\nB08 | 2019-04-01 | 12\nb07 | 1 April 2019 | 30\n";
+  const Audit a = audited(nullptr, sheet("East", east), sheet("All", all));
+  EXPECT_THAT(a.remarks,
+              ElementsAre("1 row says the pool and the day of an earlier row (as East.A2 and All.A3). "
+                          "Where that is one visit, keep one of them."));
+  EXPECT_THAT(audited(nullptr, sheet("East", east)).remarks, ElementsAre());
+}
+
 } // namespace
 } // namespace wetspell
